@@ -69,8 +69,7 @@ export function waterOf(
   equalization: number,
 ): number {
   const fast = Math.max(0, fast1 + fast2 - equalization);
-  if (shape < 0) return fast;
-  const risen =
+  const risen = // without a slow shape amplitude and time constant are 0
     shape < levelling && shape !== hyperbolic && tau <= T
       ? 1
       : slowShape(shape, Math.max(2 * T, 600), tau);

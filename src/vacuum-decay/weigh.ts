@@ -71,9 +71,6 @@ export function weighModels(work: Workspace, limits: Limits): Weighed {
   const { aiccs, scores } = scoresOf(found, n, limits);
   const bestAt = aiccs.indexOf(Math.min(...aiccs));
   const least = Math.min(...scores);
-  if (least === Infinity) {
-    return { components: [], variance: 0, freedom: 0, misfit: 0, residual: 0, best: undefined };
-  }
   // the scatter: what is left by the best, and what was known of it before
   const rss = Math.max(0, (found[bestAt] as Candidate).rss);
   const freedom = Math.max(1, n + 1 - parametersOf(bestAt)) + priorReadings;

@@ -64,6 +64,14 @@ describe("the course", () => {
     expect(point?.reason).toMatchObject({ values: { elapsed: second(1200) } });
   });
 
+  it("that falls has to fall by more than it scatters, and no gauge scatters by more than 2 %", () => {
+    // 5 micron, 1 % of the reading and three times the scatter have to be exceeded after the first three minutes
+    const falls = (by: number, scatter: number) =>
+      codes(logOf((t) => 200 - (by * t) / 600 + (((t / 10) % 2) - 0.5) * 2 * scatter, 600));
+    expect([falls(20, 0), falls(20, 6)]).toEqual([["pressure-falls"], []]);
+    expect(falls(60, 30)).toContain("pressure-falls");
+  });
+
   it("guards what ice would hold by the gauge's error at the confidence of the verdict", () => {
     // 285.1 micron over ice at −30 °C, IAPWS R14-08; less 1.645 · 10 %/√3 are 258.0, less 2.326 · 10 %/√3 are 246.8
     const at = (p: number, confidence: number) =>

@@ -63,6 +63,16 @@ describe("water", () => {
     expect(waterOf(model({ shape: 0, tau: 500, amplitude: 100 }), 600, 600)).toBe(100);
     const slow = model({ shape: 0, tau: 1200, amplitude: 100 });
     expect(waterOf(slow, 600, 600)).toBeCloseTo(100 * (1 - Math.exp(-1)), 9);
+    // ten minutes at least
+    expect(waterOf({ ...slow, tau: 300 }, 120, 600)).toBeCloseTo(100 * (1 - Math.exp(-2)), 9);
+  });
+
+  it("of a law that has no plateau nearby counts by what it will have risen in as long again", () => {
+    const risen = (shape: number) => waterOf(model({ shape, tau: 100, amplitude: 100 }), 600, 600);
+    expect(risen(4)).toBeCloseTo(100 * (12 / 13), 9); // x/(1 + x)
+    expect(risen(5)).toBeCloseTo(100 * Math.log(13), 9); // ln(1 + x)
+    expect(risen(6)).toBeCloseTo(200 * (Math.sqrt(13) - 1), 9); // 2(√(1 + x) − 1)
+    for (const shape of [0, 1, 2, 3]) expect(risen(shape)).toBe(100);
   });
 
   it("is what an equalization can not be", () => {

@@ -409,6 +409,18 @@ describe("what a cause claims", () => {
     expect(slow(assess(log((t) => 300 - 2000 * Math.expm1(-t / 200), 900)))).toBeUndefined();
   });
 
+  it("says of moisture how much rose by it, without the equalization before", () => {
+    // 250 micron within seconds, then 900 micron of water
+    const course = (t: number) => 300 - 250 * Math.expm1(-t / 6) - 900 * Math.expm1(-t / 200);
+    const { reasons } = assess(log(course, 1200));
+    const water = reasons.flatMap(({ values }) =>
+      "water" in values
+        ? [Math.round((values.water as { si: number }).si / micron.scale / 50)]
+        : [],
+    );
+    expect(water).toEqual([18, 18]); // 900 micron, by the proof and by the cause
+  });
+
   it("says of a leak what it is, and between which rates it lies", () => {
     const { reasons } = assess(log((t) => 300 + (20 * t) / 60, 900));
     const said = reasons.find(({ code }) => code === "vacuum-decay.leak")?.values;
