@@ -64,12 +64,15 @@ export function normalProbability(z: number): number {
 export function normalQuantile(probability: number): number {
   numberOf("probability", probability, probabilities);
   if (probability > 0.5) return -normalQuantile(1 - probability);
-  // ln Φ is concave, so that each step from the left stays left; Φ(z) < exp(−z²/2) says where to start.
-  let z = -Math.sqrt(-2 * Math.log(probability));
-  for (let step = 0; step < 8; step++) {
+  // ln Φ is concave, so that each step from the left stays left, up to where binary digits end; Φ(z) < exp(−z²/2) says
+  // where to start.
+  let z = Number.NEGATIVE_INFINITY;
+  let next = -Math.sqrt(-2 * Math.log(probability));
+  while (next > z) {
+    z = next;
     const density = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
     const reached = normalProbability(z);
-    z -= (Math.log(reached / probability) * reached) / density;
+    next = z - (Math.log(reached / probability) * reached) / density;
   }
   return z;
 }

@@ -3,4 +3,7 @@
 
 /** Whether a name or a reason is one: blanks, dots and marks that nobody sees are none. */
 export const hasWords = (text: unknown): boolean =>
-  typeof text === "string" && /[\p{L}\p{N}]/u.test(text);
+  typeof text === "string" && (/[A-Za-z\d]/.test(text) || ofAnyScript().test(text));
+
+// biome-ignore lint/complexity/useRegexLiterals: engines look up the category of a literal even if nobody calls this, and few texts need it
+const ofAnyScript = () => new RegExp(String.raw`[\p{L}\p{N}]`, "u");
