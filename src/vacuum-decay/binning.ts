@@ -25,5 +25,7 @@ interface Points {
 }
 
 /** The points of a stretch, that of the bin which is still open included. */
-export const allPoints = ({ t, p, open }: Points & { readonly open: Bin | undefined }): Points =>
-  open ? { t: [...t, open.t / open.n], p: [...p, open.p / open.n] } : { t, p };
+export const allPoints = ({ t, p, open }: Points & { readonly open: Bin }): Points => ({
+  t: [...t, open.t / open.n],
+  p: [...p, open.p / open.n],
+});

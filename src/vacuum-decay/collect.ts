@@ -26,7 +26,7 @@ export interface Segment {
   readonly t: number[];
   readonly p: number[];
   readonly w: number[];
-  open: Bin | undefined;
+  open: Bin;
   last: number;
   lastP: number;
   /** The course smoothed over the last few readings, for jumps within its scatter. */
@@ -169,7 +169,7 @@ function begin(log: Collector, t: number, p: number): void {
     t: [],
     p: [],
     w: [],
-    open: undefined,
+    open: { index: binIndex(t - start), n: 0, t: 0, p: 0 },
     last: 0,
     lastP: p,
     level: p,
@@ -208,14 +208,13 @@ function take(log: Collector, segment: Segment, t: number, p: number): void {
   }
   readScatter(log.scatter, at, p);
   const index = binIndex(at);
-  if (segment.open && segment.open.index !== index) {
+  if (segment.open.index !== index) {
     closeBin(log, segment, segment.open, segment.gram);
     segment.t.push(segment.open.t / segment.open.n);
     segment.p.push(segment.open.p / segment.open.n);
     segment.w.push(binWeight(log, segment, segment.open));
-    segment.open = undefined;
+    segment.open = { index, n: 0, t: 0, p: 0 };
   }
-  segment.open ??= { index, n: 0, t: 0, p: 0 };
   segment.open.n++;
   segment.open.t += at;
   segment.open.p += p - segment.origin;
@@ -259,5 +258,5 @@ function closeBin(log: Collector, segment: Segment, bin: Bin, gram: Gram): void 
 /** The table of a segment with its open bin, in scratch memory. */
 export function wholeGram(log: Collector, segment: Segment, into: Gram): void {
   copyGram(segment.gram, into);
-  if (segment.open) closeBin(log, segment, segment.open, into);
+  closeBin(log, segment, segment.open, into);
 }

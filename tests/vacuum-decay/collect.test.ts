@@ -163,6 +163,10 @@ describe("a jump", () => {
       60,
     ).slice(0, 32);
     expect(collected(half).steps).toHaveLength(1);
+    // the reading after it stays off the course: it lies nearer to the one, or to the other
+    const followedBy = (p: number) => collected(withRow(withRow(quiet, 30, 80), 31, p));
+    expect(followedBy(55).excluded[0]).toMatchObject({ row: 30, reason: "spike" });
+    expect(followedBy(65).steps[0]?.t).toBe(300);
     const step = collected([...quiet.slice(0, 30), ...quiet.map((p) => p + 40)]);
     expect(step.excluded).toEqual([]);
     expect(step.steps).toHaveLength(1);

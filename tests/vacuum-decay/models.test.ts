@@ -40,7 +40,7 @@ function weighed(pressure: (t: number) => number, until: number, step: number, n
     collect(log, t, pressure(t) + noise * rng.normal(), row++);
   }
   const { segment } = log;
-  if (!segment?.open) throw new Error("no segment");
+  if (!segment) throw new Error("no segment");
   const work = createWorkspace();
   wholeGram(log, segment, work.gram);
   const { open } = segment;
