@@ -100,7 +100,6 @@ export function doubtsOfCourse(
   const difference = (si: number) => new Quantity(si, micron.difference);
   const { t, p } = allPoints(segment);
   const n = t.length;
-  if (n < 3) return doubts;
   const mean = (list: readonly number[]) => ((list[n - 2] as number) + (list[n - 1] as number)) / 2;
   const end = mean(p);
   const least = 5 * micron.scale + 3 * noise + step + 0.01 * segment.lastP;
