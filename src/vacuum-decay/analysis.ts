@@ -86,7 +86,7 @@ export function amountsOf({ volume, hoses }: Settings, rise: number): Amounts {
  * How much wider than the normal one the Student distribution is at one-sided 95 %: Abramowitz & Stegun (1964),
  * 26.7.5, within 2 % from three degrees of freedom on.
  */
-function wideningOf(freedom: number): number {
+export function wideningOf(freedom: number): number {
   const zz = 1.645 ** 2;
   return 1 + (zz + 1) / (4 * freedom) + (5 * zz * zz + 16 * zz + 3) / (96 * freedom ** 2);
 }

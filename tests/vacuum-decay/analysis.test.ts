@@ -1,8 +1,8 @@
-// What a blank test showed of hoses and gauge is no rise of the system: on a straight line, whose slope is seen at once.
+// What few readings and a blank test make of the figures: against tables, and on a straight line of a known slope.
 import { degC, liter, micron, micronPerMinute, percent, second } from "hvac-install-math/quantity";
 import { acceptancePolicies, assessVacuumDecay } from "hvac-install-math/vacuum-decay";
 import { expect, it } from "vitest";
-import { analyze } from "../../src/vacuum-decay/analysis.ts";
+import { analyze, wideningOf } from "../../src/vacuum-decay/analysis.ts";
 import { collectAll } from "../../src/vacuum-decay/assess.ts";
 import type { Segment } from "../../src/vacuum-decay/collect.ts";
 import { createWorkspace } from "../../src/vacuum-decay/workspace.ts";
@@ -30,4 +30,18 @@ it.each([
   expect((found?.endRate.mean ?? 0) / micronPerMinute.scale).toBeCloseTo(left, 0);
   expect((found?.leak.mean ?? 0) / micronPerMinute.scale).toBeCloseTo(left, 0);
   expect(assessVacuumDecay(given).leak?.value.in(micronPerMinute)).toBeCloseTo(left, 0);
+});
+
+it("few readings widen what is known of their scatter as the Student distribution does", () => {
+  // t at one-sided 95 %: Abramowitz & Stegun (1964), table 26.10, beside 1.6449 of the normal distribution
+  const table = [
+    [3, 2.353, 0.02],
+    [5, 2.015, 0.006],
+    [10, 1.812, 0.001],
+    [30, 1.697, 0.001],
+    [120, 1.658, 0.001],
+  ] as const;
+  for (const [freedom, t, within] of table) {
+    expect(Math.abs((wideningOf(freedom) * 1.6449) / t - 1), `${freedom}`).toBeLessThan(within);
+  }
 });

@@ -279,6 +279,12 @@ describe("too few readings", () => {
     expect(assess(log((t) => 300 + t, 15)).leakInterval).toBeDefined();
   });
 
+  it("below eight tell no shares of the evidence", () => {
+    const shares = (points: number) => assess(log(() => 300, 60 * (points - 1), 60)).shares;
+    expect(shares(7)).toBeUndefined();
+    expect(shares(8)).toMatchObject({ leak: expect.closeTo(0, 1), either: expect.closeTo(0, 1) });
+  });
+
   it("below eight leave the leak as wide as the rise of their second half", () => {
     const by = (...list: number[]) =>
       assess(list.map((p, i) => ({ elapsed: minute(2 * i), pressure: micron(p) })));
