@@ -204,6 +204,11 @@ describe("a document that the shape refuses is named by its place:", () => {
     );
   });
 
+  it("with the names that are held", () => {
+    expect(thrownBy(() => codec.decode({ name: "a", gas: "neon" })).allowed).toBe("helium, argon");
+    expect(thrownBy(() => codec.decode({ name: "a", sold: "m" })).allowed).toMatch(/\bkg\b/);
+  });
+
   it("with what stands there", () => {
     expect(thrownBy(() => codec.decode([])).value).toBe("a list");
     expect(thrownBy(() => codec.decode({ name: {} })).value).toBe("an object");
