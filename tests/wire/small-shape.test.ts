@@ -115,6 +115,13 @@ describe("a document that the shape allows", () => {
     expect(codec.encode({ name: "a", count: -0 })).toEqual({ name: "a", count: 0 });
   });
 
+  it("has what goes by its name under its own, though another says the same", () => {
+    const alike = { first: { mass: 4 }, second: { mass: 4 } };
+    const names = of({ list: { named: () => alike } });
+    const json = ["first", "second", "first"];
+    expect(names.encode(names.decode(json))).toEqual(json);
+  });
+
   it("may have fields that are undefined, as JavaScript has them: they are left out", () => {
     const given = { name: "a", height: undefined, unknown: undefined };
     expect(Object.keys(codec.decode(given))).toEqual(["name"]);
