@@ -551,6 +551,7 @@ describe("the document", () => {
     { "equipment.outdoorUnit": undefined },
     { "runs[0].indoorUnits": [] },
     { "runs[0].indoorUnits": [{}] },
+    { runs: undefined },
     { "equipment.outdoorUnit": { model: " " } },
   ])("says that a unit is not identified", (changes) => {
     expect(cautionOf(changed(changes), "commissioning.unit-unknown")).toBeDefined();
