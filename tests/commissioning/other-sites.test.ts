@@ -334,6 +334,11 @@ describe("a monobloc in a room", () => {
       assessInstallation(monobloc(mass)).cautions.map(({ code }) => code);
     expect(findings(1.4)).toContain("commissioning.factory-charge-odd");
     expect(findings(0.14)).not.toContain("commissioning.factory-charge-odd");
+    const { equipment } = monobloc(1.4);
+    const split = { version: 2, equipment: { ...equipment, construction: "split" } } as const;
+    const { cautions, reasons } = assessInstallation(split); // the charge is a step of its work, which asks
+    expect(cautions.map(({ code }) => code)).not.toContain("commissioning.factory-charge-odd");
+    expect(reasons.map(({ code }) => code)).toContain("commissioning.factory-charge-odd");
   });
   it("asks pre-charged lines for no ports: their couplings are the unit's own", () => {
     const missing = (construction: "split" | "quick-connect") =>

@@ -85,6 +85,11 @@ describe("a pressure test of another run, row by row the same", () => {
     expect(copied(course.slice(1))).toBe(false);
   });
 
+  it("is asked about where one of three rows differs from the others in pressure", () => {
+    const course = [reading(500, 64, 0), reading(500, 64, 5), reading(499.5, 63, 10)];
+    expect(copied(course)).toBe(true);
+  });
+
   it("may be two tests where nothing moved", () => {
     expect(copied([reading(500, 64, 0), reading(500, 64, 5), reading(500, 64, 10)])).toBe(false);
   });
