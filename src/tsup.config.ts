@@ -12,7 +12,16 @@ const foldersIn = (folder: string) =>
   readdirSync(join(src, folder), { withFileTypes: true })
     .filter((one) => one.isDirectory())
     .map(({ name }) => name);
-const parts = ["wire/zod", "commissioning/format"];
+const parts = [
+  "circuit-protection/rules",
+  "commissioning/format",
+  "refrigerants/data",
+  "refrigerants/saturation",
+  "supply-voltage/standards",
+  "vacuum-decay/curve",
+  "vacuum-decay/policies",
+  "wire/zod",
+];
 const modules = foldersIn(".").flatMap((name) =>
   name === "language"
     ? foldersIn(name).map((language) => `${name}/${language}`)
@@ -32,7 +41,10 @@ function builtPath(importer: string, target: string): string | undefined {
   const isFace = (file: string) =>
     file.endsWith("index.ts") && (file.split(sep).length <= 2 || parts.includes(dirname(file)));
   if (isCore(to)) return isFace(to) ? to : isCore(from) && !isFace(from) ? undefined : "core.ts";
-  return isFace(to) && moduleOf(from) !== moduleOf(to) ? to : undefined;
+  if (moduleOf(from) === moduleOf(to)) return undefined;
+  const ends = partOf(to) ?? partOf(from);
+  if (!isFace(to) && ends) throw new Error(`${from} opens ${to} across the border of ${ends}`);
+  return isFace(to) ? to : undefined;
 }
 
 /**

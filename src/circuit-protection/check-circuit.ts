@@ -16,8 +16,7 @@ import type {
 import { type Connection, connectionOf } from "./connection.ts";
 import { textsOf } from "./ground-fault.ts";
 import { type Route, routeOf } from "./route.ts";
-import type { CircuitRules, RuleFamily, WiringOf } from "./rules/circuit-rules.ts";
-import { tidy } from "./standard-ratings.ts";
+import { type CircuitRules, type RuleFamily, tidy, type WiringOf } from "./rules/index.ts";
 import { sizesOf } from "./table.ts";
 import { checkVerifications } from "./verification.ts";
 

@@ -1,7 +1,7 @@
 import { objectOf, oneOf, refuse, siOf, wholeNumberOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Material } from "./conductor-size.ts";
-import type { CircuitRules, RuleFamily } from "./rules/circuit-rules.ts";
+import type { CircuitRules, RuleFamily } from "./rules/index.ts";
 import { say } from "./statements.ts";
 
 /** A current above 0, in A. */

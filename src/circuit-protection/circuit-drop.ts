@@ -8,7 +8,7 @@ import { m } from "../quantity/units/geometry.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { conduitImpedance, resistanceAt } from "./conductor-impedance.ts";
-import type { RuleFamily, SizeOf, WiringOf } from "./rules/circuit-rules.ts";
+import type { RuleFamily, SizeOf, WiringOf } from "./rules/index.ts";
 import { areaOf, cell, cellIn, sizesOf, step } from "./table.ts";
 import { dropOf, type PlainLine, type VoltageDrop, voltsPerMeter } from "./voltage-drop.ts";
 import type { AwgWiring } from "./wiring.ts";

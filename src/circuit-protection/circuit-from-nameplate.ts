@@ -27,7 +27,7 @@ import {
 } from "./judge-surroundings.ts";
 import type { PermittedDevices } from "./permitted-devices.ts";
 import type { RequiredDisconnect } from "./required-disconnect.ts";
-import type { RuleFamily } from "./rules/circuit-rules.ts";
+import type { RuleFamily } from "./rules/index.ts";
 import { sizeCircuit } from "./size-circuit.ts";
 import type { CircuitPart, CircuitProtectionStatement } from "./statements.ts";
 import type { UsableAmpacity } from "./usable-ampacity.ts";

@@ -12,9 +12,9 @@ import type {
   RuleFamily,
   SizeOf,
   TripCurve,
+  VoltageRating,
   WiringOf,
-} from "./rules/circuit-rules.ts";
-import type { VoltageRating } from "./rules/supply-system.ts";
+} from "./rules/index.ts";
 import type { ClauseVerification } from "./verification.ts";
 
 /**

@@ -10,8 +10,14 @@ import { rulesOf } from "./checks.ts";
 import { conductorResistance } from "./conductor-impedance.ts";
 import { type Connection, connectionOf, type Supply } from "./connection.ts";
 import { minimumConductor } from "./minimum-conductor.ts";
-import type { CircuitRules, RuleFamily, SizeOf, WiringOf } from "./rules/circuit-rules.ts";
-import { ratingAtLeast, tidy } from "./standard-ratings.ts";
+import {
+  type CircuitRules,
+  type RuleFamily,
+  ratingAtLeast,
+  type SizeOf,
+  tidy,
+  type WiringOf,
+} from "./rules/index.ts";
 import { sizesOf } from "./table.ts";
 import type { UsableAmpacity } from "./usable-ampacity.ts";
 import { type VoltageDrop, voltageDrop } from "./voltage-drop.ts";

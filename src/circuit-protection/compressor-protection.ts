@@ -8,8 +8,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
 import { type Load, loadsByMode, type ModeLoads } from "./loads.ts";
-import type { CircuitRules } from "./rules/circuit-rules.ts";
-import { ratingAtLeast, ratingAtMost, tidy } from "./standard-ratings.ts";
+import { type CircuitRules, ratingAtLeast, ratingAtMost, tidy } from "./rules/index.ts";
 import { say } from "./statements.ts";
 
 /**

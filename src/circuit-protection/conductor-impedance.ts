@@ -7,7 +7,7 @@ import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { materialOf, rulesOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
-import type { CircuitRules, PrintedTable, RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
+import type { CircuitRules, PrintedTable, RuleFamily, SizeOf } from "./rules/index.ts";
 import { cell, sizesOf } from "./table.ts";
 
 /**

@@ -8,8 +8,7 @@ import { frozen } from "../quantity/frozen.ts";
 import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { rulesOf } from "./checks.ts";
-import type { CircuitRules } from "./rules/circuit-rules.ts";
-import type { SupplySystemName, VoltageRating } from "./rules/supply-system.ts";
+import type { CircuitRules, SupplySystemName, VoltageRating } from "./rules/index.ts";
 import { say } from "./statements.ts";
 
 /**

@@ -8,7 +8,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { adiabaticFactor } from "./adiabatic.ts";
 import { amperesOf, materialOf, rulesOf } from "./checks.ts";
 import type { Material } from "./conductor-size.ts";
-import type { CircuitRules, GroundingRule, RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
+import type { CircuitRules, GroundingRule, RuleFamily, SizeOf } from "./rules/index.ts";
 import { areaOf, cellIn, sizesOf, step } from "./table.ts";
 
 /**

@@ -7,7 +7,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { m } from "../quantity/units/geometry.ts";
 import { amperesOf } from "./checks.ts";
 import type { MetricSize } from "./conductor-size.ts";
-import type { TripCurve } from "./rules/circuit-rules.ts";
+import type { TripCurve } from "./rules/index.ts";
 
 /** Sizes of final circuits, as IEC 60228 has them. */
 const usual: readonly MetricSize[] = ["1.5 mm²", "2.5 mm²", "4 mm²", "6 mm²", "10 mm²", "16 mm²"];

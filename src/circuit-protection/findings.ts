@@ -9,7 +9,7 @@ import {
 } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { danger } from "../assessment/safety.ts";
-import type { CircuitRules, RulePoint } from "./rules/circuit-rules.ts";
+import type { CircuitRules, RulePoint } from "./rules/index.ts";
 import { type CircuitPart, type CircuitProtectionStatement, say, verbatim } from "./statements.ts";
 
 type Said = CircuitProtectionStatement;

@@ -8,8 +8,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { rulesOf } from "./checks.ts";
 import type { Supply } from "./connection.ts";
 import { connectionOf } from "./connection.ts";
-import type { CircuitRules } from "./rules/circuit-rules.ts";
-import { type GroundFaultRule, notAdopted } from "./rules/ground-fault-rule.ts";
+import { type CircuitRules, type GroundFaultRule, notAdopted } from "./rules/index.ts";
 
 /**
  * What the clause says to one outlet. `outside`: not within its reach. `exempt`: within it, but not yet on that day.

@@ -43,17 +43,23 @@ export {
   type RequiredDisconnect,
   type WorkingSpace,
 } from "./required-disconnect.ts";
-export { asNzs3000Australia, asNzs3000NewZealand } from "./rules/as-nzs-3000.ts";
-export { bs7671 } from "./rules/bs-7671.ts";
-export { cec2024 } from "./rules/cec-2024.ts";
-export * from "./rules/circuit-rules.ts";
-export type { GroundFaultRule, GroundFaultText } from "./rules/ground-fault-rule.ts";
-export { iec60364 } from "./rules/iec-60364.ts";
-export { japan } from "./rules/japan.ts";
-export { nec2020 } from "./rules/nec-2020.ts";
-export { nec2023 } from "./rules/nec-2023.ts";
-export { nec2026 } from "./rules/nec-2026.ts";
-export type { SupplySystem, SupplySystemName, VoltageRating } from "./rules/supply-system.ts";
+export type * from "./rules/circuit-rules.ts";
+export {
+  asNzs3000Australia,
+  asNzs3000NewZealand,
+  bs7671,
+  cec2024,
+  type GroundFaultRule,
+  type GroundFaultText,
+  iec60364,
+  japan,
+  nec2020,
+  nec2023,
+  nec2026,
+  type SupplySystem,
+  type SupplySystemName,
+  type VoltageRating,
+} from "./rules/index.ts";
 export type {
   CircuitPart,
   CircuitProtectionStatement,

@@ -5,7 +5,7 @@ import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { clauseOf, type Finding, judged, open, toVerify } from "./findings.ts";
 import { carries, isProtected, type PlainDemand } from "./minimum-conductor.ts";
-import type { CircuitRules, RuleFamily, RulePoint, SizeOf } from "./rules/circuit-rules.ts";
+import type { CircuitRules, RuleFamily, RulePoint, SizeOf } from "./rules/index.ts";
 import type { CircuitSizes, SizedSection } from "./size-circuit.ts";
 import { type CircuitProtectionStatement, type Section, say, verbatim } from "./statements.ts";
 import { cellIn } from "./table.ts";

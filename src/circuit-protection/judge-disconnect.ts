@@ -16,7 +16,7 @@ import {
   open,
 } from "./findings.ts";
 import { judgeSmall } from "./judge-device.ts";
-import type { DisconnectDemand } from "./rules/circuit-rules.ts";
+import type { DisconnectDemand } from "./rules/index.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
 import { say, type Unjudged } from "./statements.ts";
 

@@ -6,7 +6,7 @@ import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { assumed, clauseOf, type Finding, judged, noted, open } from "./findings.ts";
 import { type GroundFaultAnswer, groundFaultAnswer } from "./ground-fault.ts";
-import { notAdopted } from "./rules/ground-fault-rule.ts";
+import { notAdopted } from "./rules/index.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
 import { type CircuitProtectionStatement, say, verbatim } from "./statements.ts";
 

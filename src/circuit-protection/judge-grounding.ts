@@ -4,7 +4,7 @@
 import { energyOf, factorOf } from "./adiabatic.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { clauseOf, type Finding, judged, open, toVerify } from "./findings.ts";
-import type { RuleFamily, SizeOf } from "./rules/circuit-rules.ts";
+import type { RuleFamily, SizeOf } from "./rules/index.ts";
 import type { CircuitSizes } from "./size-circuit.ts";
 import { say, verbatim } from "./statements.ts";
 import { areaOf } from "./table.ts";

@@ -12,8 +12,14 @@ import { amperesOf, materialOf, rulesOf } from "./checks.ts";
 import type { DeviceKind, EquipmentKind } from "./circuit-kinds.ts";
 import type { Material } from "./conductor-size.ts";
 import { type Route, routeOf } from "./route.ts";
-import type { CircuitRules, RuleFamily, SizeOf, Steps } from "./rules/circuit-rules.ts";
-import { ratingAtLeast, ratingAtMost } from "./standard-ratings.ts";
+import {
+  type CircuitRules,
+  type RuleFamily,
+  ratingAtLeast,
+  ratingAtMost,
+  type SizeOf,
+  type Steps,
+} from "./rules/index.ts";
 import { say } from "./statements.ts";
 import { cell, sizesOf, step } from "./table.ts";
 import { type AmpacityInput, ampacityOf, type UsableAmpacity } from "./usable-ampacity.ts";

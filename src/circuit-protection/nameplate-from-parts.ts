@@ -10,7 +10,7 @@ import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { type Load, loadsByMode, type ModeLoads, type OperatingMode } from "./loads.ts";
-import { ratingAtLeast, ratingAtMost, standardRatings, tidy } from "./standard-ratings.ts";
+import { ratingAtLeast, ratingAtMost, standardRatings, tidy } from "./rules/index.ts";
 import { type CircuitProtectionStatement, say, verbatim } from "./statements.ts";
 
 /**

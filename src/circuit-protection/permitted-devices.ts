@@ -6,8 +6,7 @@ import { OutOfRangeError } from "../quantity/errors.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import type { CheckedPlate } from "./check-circuit.ts";
-import type { CircuitRules } from "./rules/circuit-rules.ts";
-import { ratingAtMost } from "./standard-ratings.ts";
+import { type CircuitRules, ratingAtMost } from "./rules/index.ts";
 
 /**
  * The devices that the nameplate and the rules permit.

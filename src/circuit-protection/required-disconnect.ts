@@ -6,8 +6,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
 import { type Load, loadsByMode } from "./loads.ts";
-import type { CircuitRules } from "./rules/circuit-rules.ts";
-import { ratingAtLeast, tidy } from "./standard-ratings.ts";
+import { type CircuitRules, ratingAtLeast, tidy } from "./rules/index.ts";
 
 /**
  * Clear space in front of the disconnect.

@@ -6,14 +6,14 @@ import { type BrokenBound, OutOfRangeError } from "../quantity/errors.ts";
 import { isAtMost } from "../quantity/limit.ts";
 import { degC } from "../quantity/units/temperature.ts";
 import { countOf, materialOf } from "./checks.ts";
-import type {
-  CircuitRules,
-  PrintedTable,
-  RuleFamily,
-  RulePoint,
-  WiringOf,
-} from "./rules/circuit-rules.ts";
-import { tidy } from "./standard-ratings.ts";
+import {
+  type CircuitRules,
+  type PrintedTable,
+  type RuleFamily,
+  type RulePoint,
+  tidy,
+  type WiringOf,
+} from "./rules/index.ts";
 import { cell, step } from "./table.ts";
 import type { AwgWiring, InstallationMethod, MetricWiring } from "./wiring.ts";
 

@@ -12,8 +12,7 @@ import { beyondTable, type PlainDemand, smallestConductor } from "./minimum-cond
 import { type PermittedDevices, permittedDevices } from "./permitted-devices.ts";
 import { type RequiredDisconnect, requiredDisconnect } from "./required-disconnect.ts";
 import type { Route } from "./route.ts";
-import type { RuleFamily } from "./rules/circuit-rules.ts";
-import { tidy } from "./standard-ratings.ts";
+import { type RuleFamily, tidy } from "./rules/index.ts";
 import { ampacityOf, type UsableAmpacity } from "./usable-ampacity.ts";
 
 /** What a section of the circuit is and has to do. */

@@ -3,7 +3,7 @@
 import type { Verbatim } from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { DeviceKind } from "./circuit-kinds.ts";
-import type { RulePoint } from "./rules/circuit-rules.ts";
+import type { RulePoint } from "./rules/index.ts";
 
 export type Current = Quantity<"current">;
 export type Length = Quantity<"length">;

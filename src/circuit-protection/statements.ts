@@ -11,7 +11,7 @@ import {
 import type { Quantity } from "../quantity/quantity.ts";
 import type { DeviceKind } from "./circuit-kinds.ts";
 import type { CircuitProtectionReasons } from "./reason-statements.ts";
-import type { RuleAdvice, RulePoint } from "./rules/circuit-rules.ts";
+import type { RuleAdvice, RulePoint } from "./rules/index.ts";
 import type {
   Clause,
   Current,

@@ -3,13 +3,7 @@
 // Does not cover interpolation: the printed row, or the next one on the safe side, is used.
 import { numberOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
-import type {
-  CircuitRules,
-  PrintedTable,
-  RuleFamily,
-  SizeOf,
-  Steps,
-} from "./rules/circuit-rules.ts";
+import type { CircuitRules, PrintedTable, RuleFamily, SizeOf, Steps } from "./rules/index.ts";
 
 /** The value in the row of a key, or null where there is none. */
 export function cell<Key extends string | number>(

@@ -7,7 +7,7 @@ import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { amperesOf, rulesOf } from "./checks.ts";
-import type { CircuitRules, TripCurve } from "./rules/circuit-rules.ts";
+import type { CircuitRules, TripCurve } from "./rules/index.ts";
 
 /**
  * Currents of a breaker's characteristic.

@@ -10,8 +10,13 @@ import { ampere } from "../quantity/units/electricity.ts";
 import { degC } from "../quantity/units/temperature.ts";
 import { amperesOf, rulesOf } from "./checks.ts";
 import { type Route, routeOf } from "./route.ts";
-import type { CircuitRules, RuleFamily, SizeOf, WiringOf } from "./rules/circuit-rules.ts";
-import { tidy } from "./standard-ratings.ts";
+import {
+  type CircuitRules,
+  type RuleFamily,
+  type SizeOf,
+  tidy,
+  type WiringOf,
+} from "./rules/index.ts";
 import { cellIn, sizesOf } from "./table.ts";
 
 /**

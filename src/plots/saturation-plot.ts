@@ -4,11 +4,8 @@ import { usualUnit } from "../display/index.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { degC } from "../quantity/units/temperature.ts";
-import {
-  type AnyTable,
-  pressureTemperatureTable,
-  type Refrigerant,
-} from "../refrigerants/index.ts";
+import type { Refrigerant } from "../refrigerants/index.ts";
+import { type AnyTable, pressureTemperatureTable } from "../refrigerants/saturation/index.ts";
 import { linePlot } from "./line-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit } from "./reader.ts";

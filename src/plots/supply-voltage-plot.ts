@@ -4,7 +4,7 @@
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import type { SupplyVoltageAssessment } from "../supply-voltage/index.ts";
-import { supplyName } from "../supply-voltage/index.ts";
+import { supplyName } from "../supply-voltage/standards/index.ts";
 import { type Bar, barPlot } from "./bar-plot.ts";
 import { frameOf, type PlotOptions } from "./plot-options.ts";
 import { inUnit } from "./reader.ts";

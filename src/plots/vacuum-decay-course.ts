@@ -3,11 +3,8 @@
 // Does not cover the words around the picture: vacuum-decay-plot.ts. Internal.
 import { listOf, siOf } from "../quantity/check.ts";
 import { Quantity, type Unit } from "../quantity/quantity.ts";
-import {
-  type AcceptancePolicy,
-  decayCurve,
-  type VacuumDecayAssessment,
-} from "../vacuum-decay/index.ts";
+import { decayCurve } from "../vacuum-decay/curve/index.ts";
+import type { AcceptancePolicy, VacuumDecayAssessment } from "../vacuum-decay/index.ts";
 import type { Accepted } from "./accepted-vacuum.ts";
 import { inUnit, type Reader } from "./reader.ts";
 import type { Band, Level, Line, Point } from "./shapes.ts";

@@ -4,11 +4,8 @@
 
 import { describe, oneOf } from "../quantity/check.ts";
 import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
-import { checked } from "./arguments.ts";
-import { packed, sumOf } from "./chebyshev.ts";
 import type { InverseSeries, Refrigerant, SaturationSeries } from "./refrigerant.ts";
-import { pressureAt, type Side } from "./saturation-curve.ts";
-import { say } from "./statements.ts";
+import { checked, packed, pressureAt, type Side, say, sumOf } from "./saturation/index.ts";
 
 /**
  * Which curve of {@link saturationArray}, named by what goes in and what comes out. Temperatures in K,

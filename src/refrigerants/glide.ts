@@ -3,8 +3,12 @@
 // Does not cover the pressure drop in a coil, nor the flash gas at an evaporator's inlet (see `dewWeight`).
 import { numberOf, objectOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { type ReadPressure, saturationTemperatureOf, temperatureUnitFor } from "./arguments.ts";
 import type { Refrigerant } from "./refrigerant.ts";
+import {
+  type ReadPressure,
+  saturationTemperatureOf,
+  temperatureUnitFor,
+} from "./saturation/index.ts";
 
 /**
  * A pressure in a coil; a gauge pressure needs the atmosphere, by its type.

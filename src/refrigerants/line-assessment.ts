@@ -9,12 +9,17 @@ import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { pascal } from "../quantity/units/pressure.ts";
 import { deltaK } from "../quantity/units/temperature.ts";
-import { absoluteOf, saturationTemperatureOf, temperatureUnitFor } from "./arguments.ts";
 import type { LineAssessment, LineAssessmentInput } from "./line-assessment-types.ts";
 import { cautionOfSide, doubtOfTarget, doubtOfTolerance } from "./line-doubts.ts";
 import { assumptionsOf, cautionsOf, saidOf } from "./line-statements.ts";
 import type { Refrigerant } from "./refrigerant.ts";
-import { type Side, temperatureAt } from "./saturation-curve.ts";
+import {
+  absoluteOf,
+  type Side,
+  saturationTemperatureOf,
+  temperatureAt,
+  temperatureUnitFor,
+} from "./saturation/index.ts";
 import { named } from "./statements.ts";
 
 /**

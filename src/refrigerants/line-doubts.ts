@@ -4,7 +4,8 @@
 import { type Caution, caution } from "../assessment/caution.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { degC, deltaK } from "../quantity/units/temperature.ts";
-import { type LineFigure, named, type RefrigerantsStatement, say } from "./statements.ts";
+import { say } from "./saturation/index.ts";
+import { type LineFigure, named, type RefrigerantsStatement } from "./statements.ts";
 
 type Difference = Quantity<"temperatureDifference">;
 

@@ -3,10 +3,9 @@
 // Does not cover the pressure drop between the gauge port and the place of the thermometer.
 import { objectOf, siOf } from "../quantity/check.ts";
 import { Quantity } from "../quantity/quantity.ts";
-import { saturationTemperatureOf } from "./arguments.ts";
 import type { CoilReading } from "./glide.ts";
 import type { Refrigerant } from "./refrigerant.ts";
-import type { Side } from "./saturation-curve.ts";
+import { type Side, saturationTemperatureOf } from "./saturation/index.ts";
 
 /**
  * A pressure and the temperature of the line beside it. A gauge pressure needs the atmosphere, by its

@@ -7,13 +7,13 @@ import { danger, type SafetyStatement } from "../assessment/safety.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import type { Refrigerant } from "./refrigerant.ts";
+import { say } from "./saturation/index.ts";
 import {
   type LineFigure,
   type LineProbe,
   named,
   type RefrigerantsStatement,
   type RefrigerantsStatements,
-  say,
 } from "./statements.ts";
 
 /** What a verdict on superheat or subcooling takes for granted. */

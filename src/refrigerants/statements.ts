@@ -1,13 +1,7 @@
 // What can this module say? Every code with the values of its sentence.
 // Follows assessment/statement.ts; the sentences are in language/, one file per language.
 // Does not cover the dangers that modules share: assessment/safety.ts.
-import {
-  type None,
-  type Say,
-  type StatementOf,
-  sayer,
-  type Verbatim,
-} from "../assessment/statement.ts";
+import type { None, StatementOf, Verbatim } from "../assessment/statement.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 
 /** What is read on a line. */
@@ -93,9 +87,6 @@ export type RefrigerantsWord =
 
 /** One statement of this module. */
 export type RefrigerantsStatement = StatementOf<RefrigerantsStatements>;
-
-/** Makes a statement of this module. */
-export const say: Say<RefrigerantsStatements> = /* @__PURE__ */ sayer();
 
 /** The name of a figure, as a sentence takes it. */
 export function named<F extends LineFigure>(figure: F): `refrigerants.figure.${F}` {

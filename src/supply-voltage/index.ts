@@ -4,25 +4,33 @@
  *
  * @module supply-voltage
  */
-export { ansiC84 } from "./ansi-c84-1.ts";
+
 export { assessSupplyVoltage } from "./assess-supply-voltage.ts";
 export { assessSupplyWeek, type SupplyWeekAssessment } from "./assess-supply-week.ts";
-export { iec60038 } from "./iec-60038.ts";
 export {
   type NameplateVoltageRange,
   nameplateVoltageRange,
   type VoltageNameplate,
 } from "./nameplate-voltage-range.ts";
-export { britishSupply, japaneseSupply } from "./national-supplies.ts";
 export { resistanceHeatAt } from "./resistance-heat.ts";
 export {
+  ansiC84,
+  britishSupply,
+  iec60038,
+  japaneseSupply,
+  type RangeColumns,
   type SupplyName,
   type SupplyNameWord,
-  type SupplyVoltageCause,
-  type SupplyVoltageStatement,
-  type SupplyVoltageStatements,
-  type SupplyVoltageWord,
   supplyName,
+  type VoltageMeasuredAt,
+  type VoltageRange,
+  type VoltageStandard,
+} from "./standards/index.ts";
+export type {
+  SupplyVoltageCause,
+  SupplyVoltageStatement,
+  SupplyVoltageStatements,
+  SupplyVoltageWord,
 } from "./statements.ts";
 export { type NominalSupply, type SupplyRange, supplyVoltageRanges } from "./supply-ranges.ts";
 export { type SupplySag, type SupplySagInput, supplySag } from "./supply-sag.ts";
@@ -41,12 +49,6 @@ export type {
   VoltageReading,
   Voltmeter,
 } from "./voltage-reading.ts";
-export type {
-  RangeColumns,
-  VoltageMeasuredAt,
-  VoltageRange,
-  VoltageStandard,
-} from "./voltage-standard.ts";
 export {
   currentUnbalance,
   type PhaseUnbalance,

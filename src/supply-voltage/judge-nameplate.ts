@@ -6,6 +6,7 @@ import { conformity } from "../assessment/conformity.ts";
 import { normalQuantile } from "../assessment/statistics.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
+import type { VoltageRange } from "./standards/index.ts";
 import { type SupplyVoltageCause, type SupplyVoltageStatement, say } from "./statements.ts";
 import {
   assumed,
@@ -15,7 +16,6 @@ import {
   type SupplyPart,
 } from "./supply-findings.ts";
 import { least, rounded } from "./voltage-reading.ts";
-import type { VoltageRange } from "./voltage-standard.ts";
 
 /** Whether a voltage keeps a range, as far as the meter can tell. */
 export function keeps(evidence: SupplyEvidence, volts: number, range: VoltageRange): Outcome {

@@ -6,7 +6,8 @@ import { normalQuantile } from "../assessment/statistics.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { judgeWeek, type SupplyWeekAssessment, worstFirst } from "./assess-supply-week.ts";
 import { extremes, keeps } from "./judge-nameplate.ts";
-import { type SupplyName, type SupplyVoltageStatement, say, supplyName } from "./statements.ts";
+import { type SupplyName, supplyName } from "./standards/index.ts";
+import { type SupplyVoltageStatement, say } from "./statements.ts";
 import {
   assumed,
   noted,

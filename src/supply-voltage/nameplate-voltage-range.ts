@@ -7,8 +7,8 @@ import { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
+import type { VoltageRange } from "./standards/index.ts";
 import { say } from "./statements.ts";
-import type { VoltageRange } from "./voltage-standard.ts";
 
 /**
  * What the nameplate says about the voltage.

@@ -8,9 +8,8 @@ import {
   sayer,
   type Verbatim,
 } from "../assessment/statement.ts";
-import { textOf } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import type { SupplyName, SupplyNameWord } from "./standards/index.ts";
 
 type Voltage = Quantity<"voltage">;
 type Ratio = Quantity<"ratio">;
@@ -144,12 +143,6 @@ export type SupplyVoltageWord =
   | `supply-voltage.readings.${"one" | "several"}`
   | SupplyNameWord;
 
-/** The word for a standard or a range that has no designation of its own. */
-export type SupplyNameWord = `supply-voltage.name.${(typeof names)[number]}`;
-
-/** A designation, such as ANSI C84.1, or the word for what has none. */
-export type SupplyName = Verbatim | SupplyNameWord;
-
 /**
  * What is behind a supply that is not fit, the most dangerous first.
  */
@@ -173,38 +166,6 @@ export type SupplyVoltageStatement = StatementOf<SupplyVoltageStatements>;
 
 /** Makes a statement of this module. */
 export const say: Say<SupplyVoltageStatements> = /* @__PURE__ */ sayer();
-
-const names: readonly [
-  "japan-article-38",
-  "stated-supply",
-  "only-range",
-  "utilization-range",
-  "range-a",
-  "range-b",
-] = ["japan-article-38", "stated-supply", "only-range", "utilization-range", "range-a", "range-b"];
-
-/**
- * A standard or a range by its name, as a value of a statement: `label` words what has no designation of its own.
- *
- * @param text - The name of a `VoltageStandard` or of a `supplyRange`.
- * @returns The code of its word, or the designation as it is.
- * @throws {@link InvalidInputError} from JavaScript, when it is no text.
- *
- * Source: the names of the standards themselves.
- *
- * @example
- * ```ts
- * import { supplyName } from "hvac-install-math/supply-voltage";
- *
- * supplyName("only-range"); // => supply-voltage.name.only-range
- * JSON.stringify(supplyName("ANSI C84.1")); // => {"verbatim":"ANSI C84.1"}
- * ```
- */
-export function supplyName(text: string): SupplyName {
-  const key = textOf("text", text).toLowerCase().replace(" ", "-"); // Range A has words of its own
-  const word = names.find((name) => name === key);
-  return word ? `supply-voltage.name.${word}` : frozen({ verbatim: text });
-}
 
 /** A text that no language changes. */
 export const verbatim = (text: string): Verbatim => ({ verbatim: text });

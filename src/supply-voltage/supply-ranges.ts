@@ -6,11 +6,15 @@ import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
-import { ansiC84 } from "./ansi-c84-1.ts";
-import { iec60038 } from "./iec-60038.ts";
-import { japaneseSupply } from "./national-supplies.ts";
+import {
+  ansiC84,
+  iec60038,
+  japaneseSupply,
+  type VoltageMeasuredAt,
+  type VoltageRange,
+  type VoltageStandard,
+} from "./standards/index.ts";
 import { say } from "./statements.ts";
-import type { VoltageMeasuredAt, VoltageRange, VoltageStandard } from "./voltage-standard.ts";
 
 /**
  * A named range of a standard for one nominal voltage.

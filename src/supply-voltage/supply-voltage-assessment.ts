@@ -5,13 +5,13 @@ import type { Assessment, Estimate, Outcome } from "../assessment/assessment.ts"
 import type { Quantity } from "../quantity/quantity.ts";
 import type { SupplyWeekAssessment } from "./assess-supply-week.ts";
 import type { NameplateVoltageRange, VoltageNameplate } from "./nameplate-voltage-range.ts";
+import type { VoltageMeasuredAt } from "./standards/index.ts";
 import type { SupplyVoltageCause, SupplyVoltageStatement } from "./statements.ts";
 import type { NominalSupply, SupplyRange } from "./supply-ranges.ts";
 import type { SupplySag } from "./supply-sag.ts";
 import type { VoltageLogStatistics } from "./voltage-log.ts";
 import type { VoltageMonitorSettings } from "./voltage-monitor-settings.ts";
 import type { VoltageReading, Voltmeter } from "./voltage-reading.ts";
-import type { VoltageMeasuredAt } from "./voltage-standard.ts";
 import type { PhaseUnbalance, VoltageUnbalance } from "./voltage-unbalance.ts";
 
 /**

@@ -8,7 +8,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { second } from "../quantity/units/time.ts";
-import type { VoltageRange } from "./voltage-standard.ts";
+import type { VoltageRange } from "./standards/index.ts";
 
 /**
  * A reading of a log.

@@ -10,9 +10,9 @@ import { volt } from "../quantity/units/electricity.ts";
 import { percent } from "../quantity/units/ratio.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import { nameplateVoltageRange, type VoltageNameplate } from "./nameplate-voltage-range.ts";
+import type { VoltageRange } from "./standards/index.ts";
 import { say } from "./statements.ts";
 import { type NominalSupply, resolveStandard } from "./supply-ranges.ts";
-import type { VoltageRange } from "./voltage-standard.ts";
 
 /**
  * Settings to suggest for a voltage monitor.

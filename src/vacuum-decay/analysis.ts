@@ -2,7 +2,7 @@
 // Follows JCGM 100:2008 for the leak's uncertainty. Does not decide: verdict.ts.
 import { allPoints } from "./binning.ts";
 import { type Collector, resolution, type Segment, wholeGram } from "./collect.ts";
-import type { Component } from "./component.ts";
+import { type Component, lineUncertainty, type Workspace } from "./curve/index.ts";
 import { boundOf, mixtureOf } from "./mixture.ts";
 import {
   type Amounts,
@@ -36,7 +36,6 @@ import {
   walls,
 } from "./tuning.ts";
 import { weighModels } from "./weigh.ts";
-import { lineUncertainty, type Workspace } from "./workspace.ts";
 
 /** A mean and its standard uncertainty. */
 export interface Spread {

@@ -13,8 +13,8 @@ import type { Analysis } from "./analysis.ts";
 import { allPoints } from "./binning.ts";
 import { typedByHand } from "./by-hand.ts";
 import type { Collector, ExcludedRow, Segment } from "./collect.ts";
+import { createWorkspace, fitOf, type Workspace } from "./curve/index.ts";
 import type { VacuumDecayAssessment } from "./decay-assessment.ts";
-import { fitOf } from "./decay-curve.ts";
 import type { DecayReading } from "./decay-reading.ts";
 import { stillness } from "./doubts.ts";
 import type { ExclusionReason } from "./exclusion-reason.ts";
@@ -24,7 +24,6 @@ import type { Settings } from "./settings.ts";
 import { say, type VacuumDecayStatement } from "./statements.ts";
 import { slowestWater } from "./tuning.ts";
 import { type Finding, findingOf } from "./verdict.ts";
-import { createWorkspace, type Workspace } from "./workspace.ts";
 
 const sources: readonly Citation[] = /* @__PURE__ */ [
   cite("jcgm-106-2012", "8.3"),

@@ -5,8 +5,15 @@
 import { micron } from "../quantity/units/pressure.ts";
 import { type Bin, binIndex } from "./binning.ts";
 import { readRoundness, typedByHand } from "./by-hand.ts";
+import {
+  addPoint,
+  copyGram,
+  createScratch,
+  emptyGram,
+  type Gram,
+  type Scratch,
+} from "./curve/index.ts";
 import type { ExclusionReason } from "./exclusion-reason.ts";
-import { addPoint, copyGram, createScratch, emptyGram, type Gram, type Scratch } from "./gram.ts";
 import { readScatter, type Scatter, scatterOf } from "./scatter.ts";
 import type { Settings } from "./settings.ts";
 

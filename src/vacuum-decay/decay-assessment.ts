@@ -3,7 +3,7 @@
 import type { Assessment, Estimate } from "../assessment/assessment.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { DecayCause } from "./cause.ts";
-import type { DecayFit } from "./decay-curve.ts";
+import type { DecayFit } from "./curve/index.ts";
 import type { DecayReading } from "./decay-reading.ts";
 import type { ExclusionReason } from "./exclusion-reason.ts";
 import type { Plateau } from "./plateau.ts";

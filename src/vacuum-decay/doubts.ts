@@ -8,7 +8,7 @@ import { second } from "../quantity/units/time.ts";
 import type { Analysis } from "./analysis.ts";
 import { allPoints } from "./binning.ts";
 import type { Segment } from "./collect.ts";
-import { componentAt } from "./component.ts";
+import { componentAt } from "./curve/index.ts";
 import type { Stage } from "./policy-verdict.ts";
 import type { Settings } from "./settings.ts";
 import { standstill } from "./standstill.ts";

@@ -14,22 +14,21 @@ export {
   tubeConductance,
   type VacuumTube,
 } from "./conductance.ts";
+export { type DecayFit, decayCurve, type SlowShape } from "./curve/index.ts";
 export type {
   DecayStep,
   EvidenceShares,
   Exclusion,
   VacuumDecayAssessment,
 } from "./decay-assessment.ts";
-export { type DecayFit, decayCurve } from "./decay-curve.ts";
 export type { DecayReading } from "./decay-reading.ts";
 export type { ExclusionReason } from "./exclusion-reason.ts";
 export type { GaugeRange, VacuumGauge } from "./gauge.ts";
 export { createDecayMonitor, type DecayMonitor } from "./monitor.ts";
 export type { Plateau } from "./plateau.ts";
-export * from "./policies.ts";
+export * from "./policies/index.ts";
 export * from "./pump-down.ts";
 export type { BlankTest, PumpIsolation, VacuumDecayOptions, VacuumHoses } from "./settings.ts";
-export type { SlowShape } from "./shapes.ts";
 export type { VacuumDecayStatement, VacuumDecayStatements, VacuumDecayWord } from "./statements.ts";
 export { vacuumRiseOfLeak } from "./vacuum-rise.ts";
 export { waterSaturationPressure, waterSaturationTemperature } from "./water.ts";

@@ -4,12 +4,12 @@ import { normalQuantile } from "../assessment/statistics.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import { type Analysis, analyze } from "./analysis.ts";
 import type { Collector, Segment } from "./collect.ts";
+import type { Workspace } from "./curve/index.ts";
 import { doubtsOfCourse, doubtsOfReadings } from "./doubts.ts";
 import { type Point, rate } from "./point.ts";
 import type { Stage } from "./policy-verdict.ts";
 import { say } from "./statements.ts";
 import { earlyFailShare, enoughPoints } from "./tuning.ts";
-import type { Workspace } from "./workspace.ts";
 
 /** Does the course look like that of a system that is shut off and left alone? */
 export function judgeCourse(log: Collector, analysis: Analysis, stage: Stage): Point[] {

@@ -7,7 +7,7 @@ import { isAtMost } from "../quantity/limit.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { micronPerMinute } from "../quantity/units/pressure.ts";
-import { commonLeakLimit } from "./policies.ts";
+import { commonLeakLimit } from "./policies/index.ts";
 import { usualVolume } from "./tuning.ts";
 
 /** A leak limit, in Pa·m³/s and, for the volume, in Pa/s. */

@@ -1,7 +1,7 @@
 // What do the weighed models say together? Mean, spread and bounds of one figure over all of them.
 // Follows Burnham & Anderson (2002), 4.3 (from memory): spread within plus spread between the models.
 // Does not cover errors that all models share, such as the gauge's scale: the caller adds them.
-import type { Component } from "./component.ts";
+import type { Component } from "./curve/index.ts";
 
 /** A figure as each model gives it, with its uncertainty and weight, and over all of them. */
 export interface Mixture {

@@ -6,11 +6,11 @@ import { frozen } from "../quantity/frozen.ts";
 import { readingSi } from "./assess.ts";
 import { assessmentOf, pointsOf } from "./assessment.ts";
 import { collect, createCollector } from "./collect.ts";
+import { createWorkspace } from "./curve/index.ts";
 import type { VacuumDecayAssessment } from "./decay-assessment.ts";
 import type { DecayReading } from "./decay-reading.ts";
 import { settingsOf, type VacuumDecayOptions } from "./settings.ts";
 import { enoughPoints } from "./tuning.ts";
-import { createWorkspace } from "./workspace.ts";
 
 /**
  * A live analysis. It remembers bins, not readings.

@@ -1,8 +1,7 @@
 // How likely is a leak, or water, that matters? Each weighed model's share beyond the amounts that matter.
 // Follows JCGM 106:2012, 7 (probability of conformity) over a mixture of models, Burnham & Anderson (2002), 4.3.
 // Does not cover the decision: verdict.ts.
-import type { Component } from "./component.ts";
-import { hyperbolic, levelling, slowShape } from "./shapes.ts";
+import { type Component, hyperbolic, levelling, slowShape } from "./curve/index.ts";
 
 /** What counts as too much, in SI units. */
 export interface Amounts {

@@ -5,10 +5,9 @@ import { Quantity } from "../quantity/quantity.ts";
 import { micron } from "../quantity/units/pressure.ts";
 import { minute } from "../quantity/units/time.ts";
 import type { Analysis } from "./analysis.ts";
-import { type Component, componentAt } from "./component.ts";
+import { type Component, componentAt, slowShape } from "./curve/index.ts";
 import { boundOf, mixtureOf } from "./mixture.ts";
 import type { CheckpointSi, Settings } from "./settings.ts";
-import { slowShape } from "./shapes.ts";
 import { say, type VacuumDecayStatement } from "./statements.ts";
 
 /** How sure a verdict has to be, and which may be given by now. */

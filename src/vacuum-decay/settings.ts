@@ -15,7 +15,7 @@ import { paM3PerS } from "../quantity/units/flow.ts";
 import { liter } from "../quantity/units/geometry.ts";
 import { assumedAccuracy, resolutionOf, type VacuumGauge } from "./gauge.ts";
 import { type LeakLimit, leakLimitOf } from "./leak-limit.ts";
-import type { AcceptancePolicy } from "./policies.ts";
+import type { AcceptancePolicy } from "./policies/index.ts";
 import { say, type VacuumDecayStatement } from "./statements.ts";
 import { hoseAllowance, usualVolume } from "./tuning.ts";
 import { saturationPa } from "./water.ts";

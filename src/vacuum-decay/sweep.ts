@@ -1,9 +1,24 @@
 // How well does every model of the set explain the readings? Residual sums of squares of all shapes at all time
 // constants, with and without a line, from one table of inner products. Follows weighted linear least squares by
 // Cholesky's factor. Does not cover what the sums mean: weigh.ts.
-import { baseIndex, fastAt, selfAt, slowColumns, slowIndex, timeAt, yAt } from "./gram.ts";
-import { fastTaus, levelling, slowCount, slowShapes, slowStep, slowTau } from "./shapes.ts";
-import { factor, size, type Workspace } from "./workspace.ts";
+import {
+  baseIndex,
+  factor,
+  fastAt,
+  fastTaus,
+  levelling,
+  selfAt,
+  size,
+  slowColumns,
+  slowCount,
+  slowIndex,
+  slowShapes,
+  slowStep,
+  slowTau,
+  timeAt,
+  type Workspace,
+  yAt,
+} from "./curve/index.ts";
 
 /** Constant, line, each slow shape, each slow shape with a line. */
 export const families: number = /* @__PURE__ */ (() => 2 + 2 * slowShapes.length)();

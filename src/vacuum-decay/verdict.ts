@@ -6,6 +6,7 @@ import { normalQuantile } from "../assessment/statistics.ts";
 import { type Analysis, analyze } from "./analysis.ts";
 import { causeOf, type DecayCause } from "./cause.ts";
 import { type Collector, resolution, type Segment } from "./collect.ts";
+import type { Workspace } from "./curve/index.ts";
 import { judgeLeak, judgeRest } from "./judge-cause.ts";
 import { judgeBefore, judgeCourse } from "./judge-course.ts";
 import { judgeGauge, judgePolicy, lastAboveLimit } from "./judge-policy.ts";
@@ -14,7 +15,6 @@ import type { Stage } from "./policy-verdict.ts";
 import type { Settings } from "./settings.ts";
 import type { VacuumDecayStatement } from "./statements.ts";
 import { earlyFailShare, enoughPoints } from "./tuning.ts";
-import type { Workspace } from "./workspace.ts";
 
 /** The verdict in SI units, before it is put into quantities. */
 export interface Finding {

@@ -1,18 +1,24 @@
 // Which models share the evidence, and how? Every family weighed by AICc, its time constants averaged over instead
 // of picked. Follows Burnham & Anderson (2002), 2.4 and 2.9 (from memory). Does not cover the verdict: verdict.ts.
-import { type Component, complete } from "./component.ts";
-import { fastAt, sharedColumns, slowColumns, timeAt, timeUnit } from "./gram.ts";
 import {
+  type Component,
+  complete,
+  factor,
+  fastAt,
   fastTaus,
   levelling,
+  sharedColumns,
+  slowColumns,
   slowColumnsAt,
   slowCount,
   slowShape,
   slowShapes,
   slowTau,
-} from "./shapes.ts";
+  timeAt,
+  timeUnit,
+  type Workspace,
+} from "./curve/index.ts";
 import { type Candidate, families, firstDouble, type Largest, sweep } from "./sweep.ts";
-import { factor, type Workspace } from "./workspace.ts";
 
 /** What is known before any reading. */
 export interface Limits {

@@ -2,9 +2,9 @@
 // Follows the designations of ANSI/ASHRAE Standard 34 and of the standards themselves.
 // Does not cover objects of the caller's own: they go by their fields, where these are data.
 import { circuitRules, voltageStandards } from "../commissioning/format/index.ts";
-import { refrigerants } from "../refrigerants/index.ts";
+import { refrigerants } from "../refrigerants/data/index.ts";
 import type { NamedShape } from "../shapes/index.ts";
-import { acceptancePolicies } from "../vacuum-decay/index.ts";
+import { acceptancePolicies } from "../vacuum-decay/policies/index.ts";
 
 /** Every refrigerant of the library by its designation. */
 export const byDesignation: NamedShape = {

@@ -14,7 +14,7 @@ import {
   saturationArray,
 } from "hvac-install-math/refrigerants";
 import { describe, expect, test } from "vitest";
-import { chebyshev } from "../../src/refrigerants/chebyshev.ts";
+import { chebyshev } from "../../src/refrigerants/saturation/chebyshev.ts";
 
 const typed: Record<SaturationCurve, (one: Refrigerant, value: number) => Quantity<never>> = {
   bubblePressure: (one, T) => bubblePressure(one, kelvin(T)) as never,

@@ -9,7 +9,7 @@ import {
   resolution,
 } from "../../src/vacuum-decay/collect.ts";
 import type { VacuumGauge } from "../../src/vacuum-decay/gauge.ts";
-import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies/acceptance-policies.ts";
 import { settingsOf } from "../../src/vacuum-decay/settings.ts";
 import { random } from "./random.ts";
 

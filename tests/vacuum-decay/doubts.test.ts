@@ -4,10 +4,10 @@ import { describe, expect, it } from "vitest";
 import { degC, micron, micronDifference, second } from "../../src/quantity/index.ts";
 import type { Analysis } from "../../src/vacuum-decay/analysis.ts";
 import type { Segment } from "../../src/vacuum-decay/collect.ts";
-import type { Component } from "../../src/vacuum-decay/component.ts";
+import type { Component } from "../../src/vacuum-decay/curve/component.ts";
+import { emptyGram } from "../../src/vacuum-decay/curve/gram.ts";
 import { doubtsOfCourse, doubtsOfReadings, stillness } from "../../src/vacuum-decay/doubts.ts";
-import { emptyGram } from "../../src/vacuum-decay/gram.ts";
-import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies/acceptance-policies.ts";
 import { settingsOf, type VacuumDecayOptions } from "../../src/vacuum-decay/settings.ts";
 
 const pa = (microns: number) => micronDifference(microns).si;

@@ -5,7 +5,7 @@ import { degC, liter, micronPerMinute, paM3PerS, second } from "../../src/quanti
 import type { Analysis } from "../../src/vacuum-decay/analysis.ts";
 import { judgeLeak, judgeRest } from "../../src/vacuum-decay/judge-cause.ts";
 import { evenOdds, type Odds } from "../../src/vacuum-decay/odds.ts";
-import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies/acceptance-policies.ts";
 import { settingsOf, type VacuumDecayOptions } from "../../src/vacuum-decay/settings.ts";
 
 const rate = (microns: number) => micronPerMinute(microns).si;

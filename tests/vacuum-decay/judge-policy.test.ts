@@ -4,7 +4,10 @@ import { degC, micron, micronDifference, minute, percent } from "../../src/quant
 import type { Analysis } from "../../src/vacuum-decay/analysis.ts";
 import type { Collector } from "../../src/vacuum-decay/collect.ts";
 import { judgeGauge, judgePolicy, lastAboveLimit } from "../../src/vacuum-decay/judge-policy.ts";
-import { acceptancePolicies, type Checkpoint } from "../../src/vacuum-decay/policies.ts";
+import {
+  acceptancePolicies,
+  type Checkpoint,
+} from "../../src/vacuum-decay/policies/acceptance-policies.ts";
 import { settingsOf } from "../../src/vacuum-decay/settings.ts";
 import { model } from "./model.ts";
 

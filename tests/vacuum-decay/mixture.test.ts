@@ -1,6 +1,6 @@
 // One figure over several models, against the normal distribution and the moments of a mixture.
 import { describe, expect, it } from "vitest";
-import type { Component } from "../../src/vacuum-decay/component.ts";
+import type { Component } from "../../src/vacuum-decay/curve/component.ts";
 import { boundOf, mixtureOf } from "../../src/vacuum-decay/mixture.ts";
 
 const parts = (list: readonly (readonly [weight: number, value: number, u: number])[], extra = 0) =>

@@ -1,5 +1,5 @@
 // A fitted model of which a test names the figures that matter; all others are 0.
-import type { Component } from "../../src/vacuum-decay/component.ts";
+import type { Component } from "../../src/vacuum-decay/curve/component.ts";
 
 export const model = (more: Partial<Component> = {}): Component => ({
   weight: 1,

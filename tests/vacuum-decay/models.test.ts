@@ -4,9 +4,7 @@
 import { describe, expect, it } from "vitest";
 import { degC } from "../../src/quantity/index.ts";
 import { binWeight, collect, createCollector, wholeGram } from "../../src/vacuum-decay/collect.ts";
-import { type Component, componentAt } from "../../src/vacuum-decay/component.ts";
-import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
-import { settingsOf } from "../../src/vacuum-decay/settings.ts";
+import { type Component, componentAt } from "../../src/vacuum-decay/curve/component.ts";
 import {
   fastTaus,
   levelling,
@@ -14,9 +12,11 @@ import {
   slowShape,
   slowShapes,
   slowTau,
-} from "../../src/vacuum-decay/shapes.ts";
+} from "../../src/vacuum-decay/curve/shapes.ts";
+import { createWorkspace, lineUncertainty } from "../../src/vacuum-decay/curve/workspace.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies/acceptance-policies.ts";
+import { settingsOf } from "../../src/vacuum-decay/settings.ts";
 import { weighModels } from "../../src/vacuum-decay/weigh.ts";
-import { createWorkspace, lineUncertainty } from "../../src/vacuum-decay/workspace.ts";
 import { aiccOf, linearLeastSquares } from "./qr-least-squares.ts";
 import { random } from "./random.ts";
 

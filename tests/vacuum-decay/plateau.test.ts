@@ -1,10 +1,10 @@
 // Where a rise ends, and what that says of the water.
 import { describe, expect, it } from "vitest";
 import { degC, liter, micronDifference, percent } from "../../src/quantity/index.ts";
+import { slowShapes } from "../../src/vacuum-decay/curve/shapes.ts";
 import { levelOf, plateauOf } from "../../src/vacuum-decay/plateau.ts";
-import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies/acceptance-policies.ts";
 import { settingsOf, type VacuumDecayOptions } from "../../src/vacuum-decay/settings.ts";
-import { slowShapes } from "../../src/vacuum-decay/shapes.ts";
 import { model } from "./model.ts";
 
 const given = (more: Partial<VacuumDecayOptions> = {}) =>

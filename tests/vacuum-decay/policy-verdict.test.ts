@@ -10,10 +10,13 @@ import {
   type Quantity,
 } from "../../src/quantity/index.ts";
 import type { Analysis } from "../../src/vacuum-decay/analysis.ts";
-import type { Component } from "../../src/vacuum-decay/component.ts";
+import type { Component } from "../../src/vacuum-decay/curve/component.ts";
 import type { VacuumGauge } from "../../src/vacuum-decay/gauge.ts";
 import { judgePolicy } from "../../src/vacuum-decay/judge-policy.ts";
-import { acceptancePolicies, type Checkpoint } from "../../src/vacuum-decay/policies.ts";
+import {
+  acceptancePolicies,
+  type Checkpoint,
+} from "../../src/vacuum-decay/policies/acceptance-policies.ts";
 import { judgeCheckpoint } from "../../src/vacuum-decay/policy-verdict.ts";
 import { settingsOf } from "../../src/vacuum-decay/settings.ts";
 import { model } from "./model.ts";

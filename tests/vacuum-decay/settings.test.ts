@@ -10,7 +10,7 @@ import {
   paM3PerS,
   percent,
 } from "../../src/quantity/index.ts";
-import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies/acceptance-policies.ts";
 import { settingsOf, type VacuumDecayOptions } from "../../src/vacuum-decay/settings.ts";
 import { saturation } from "./saturation.ts";
 

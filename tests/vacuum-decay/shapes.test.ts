@@ -1,7 +1,7 @@
 // The shapes against their definitions: integrals and derivatives taken numerically, limits by hand.
 import { describe, expect, it } from "vitest";
 import { binIndex } from "../../src/vacuum-decay/binning.ts";
-import { slowColumns } from "../../src/vacuum-decay/gram.ts";
+import { slowColumns } from "../../src/vacuum-decay/curve/gram.ts";
 import {
   levelling,
   slowColumnsAt,
@@ -10,7 +10,7 @@ import {
   slowShape,
   slowShapes,
   slowTau,
-} from "../../src/vacuum-decay/shapes.ts";
+} from "../../src/vacuum-decay/curve/shapes.ts";
 
 const names = [...slowShapes.entries()];
 const slope = (shape: number, t: number, tau: number) =>

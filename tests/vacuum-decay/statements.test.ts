@@ -22,8 +22,8 @@ import {
 } from "hvac-install-math/vacuum-decay";
 import { describe, expect, it } from "vitest";
 import type { Segment } from "../../src/vacuum-decay/collect.ts";
-import type { Component } from "../../src/vacuum-decay/component.ts";
-import { fitOf } from "../../src/vacuum-decay/decay-curve.ts";
+import type { Component } from "../../src/vacuum-decay/curve/component.ts";
+import { fitOf } from "../../src/vacuum-decay/curve/decay-curve.ts";
 import { random } from "./random.ts";
 
 const log = (pressure: (t: number) => number, until = 900, step = 5): DecayReading[] =>

@@ -1,7 +1,11 @@
 // When a straight line can be told at all: points at one time, or next to it, carry none.
 import { expect, it } from "vitest";
-import { addPoint, createScratch, timeUnit } from "../../src/vacuum-decay/gram.ts";
-import { createWorkspace, factor, lineUncertainty } from "../../src/vacuum-decay/workspace.ts";
+import { addPoint, createScratch, timeUnit } from "../../src/vacuum-decay/curve/gram.ts";
+import {
+  createWorkspace,
+  factor,
+  lineUncertainty,
+} from "../../src/vacuum-decay/curve/workspace.ts";
 
 function lineOf(times: readonly number[], weight = 1) {
   const work = createWorkspace();

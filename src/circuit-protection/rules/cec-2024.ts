@@ -4,7 +4,6 @@
 import { ohmPerKft } from "../../quantity/units/electricity.ts";
 import { m } from "../../quantity/units/geometry.ts";
 import type { AwgSize, Material } from "../conductor-size.ts";
-import { standardRatings } from "../standard-ratings.ts";
 import type { CircuitRules, PrintedTable, Steps } from "./circuit-rules.ts";
 import {
   americanSystems,
@@ -16,6 +15,7 @@ import {
   table310p16,
 } from "./nec-tables.ts";
 import { ruleSet } from "./rule-set.ts";
+import { standardRatings } from "./standard-ratings.ts";
 
 /** Table 5A: ambient above 30 °C, the next hotter row; no credit below. */
 // biome-ignore format: printed like the table

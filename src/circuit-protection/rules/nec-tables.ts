@@ -6,7 +6,6 @@ import { ohmPerKft } from "../../quantity/units/electricity.ts";
 import { ft } from "../../quantity/units/geometry.ts";
 import type { SourceId } from "../../sources/bibliography.ts";
 import type { AwgSize, Material } from "../conductor-size.ts";
-import { standardRatings } from "../standard-ratings.ts";
 import type {
   CircuitRules,
   ClauseStanding,
@@ -14,6 +13,7 @@ import type {
   RuleClause,
   Steps,
 } from "./circuit-rules.ts";
+import { standardRatings } from "./standard-ratings.ts";
 import type { SupplySystem, VoltageRating } from "./supply-system.ts";
 
 /** Table 310.16: ampacity, A; not more than three current-carrying conductors, ambient 30 °C. */

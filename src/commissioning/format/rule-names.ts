@@ -13,7 +13,7 @@ import {
   nec2020,
   nec2023,
   nec2026,
-} from "../../circuit-protection/index.ts";
+} from "../../circuit-protection/rules/index.ts";
 import { frozenInPlace } from "../../quantity/frozen.ts";
 
 /** Names of the rule sets for circuits. Source: the designations of the standards. */

@@ -8,7 +8,7 @@ import {
   iec60038,
   japaneseSupply,
   type VoltageStandard,
-} from "../../supply-voltage/index.ts";
+} from "../../supply-voltage/standards/index.ts";
 import type { CircuitRulesName } from "./rule-names.ts";
 
 /** Names of the standards of supply voltage. Source: the designations of the standards. */

@@ -3,7 +3,7 @@
 import type { Fluid } from "../../property-model/index.ts";
 import { pointAtTemperature } from "../../property-model/saturation-at.ts";
 import type { SaturationSeries } from "../refrigerant.ts";
-import type { Side } from "../saturation-curve.ts";
+import type { Side } from "../saturation/saturation-curve.ts";
 import { chebyshevFit } from "./chebyshev-fit.ts";
 import type { Definition } from "./definitions.ts";
 import type { Reference, ReferencePoint } from "./reference-curves.ts";

@@ -5,7 +5,7 @@ import type { MixtureEquilibrium } from "../../property-model/mixture-equilibriu
 import { mixtureModelOf } from "../../property-model/mixture-phase.ts";
 import { mixtureSaturation } from "../../property-model/mixture-saturation.ts";
 import { pointAtPressure, pointAtTemperature } from "../../property-model/saturation-at.ts";
-import type { Side } from "../saturation-curve.ts";
+import type { Side } from "../saturation/saturation-curve.ts";
 
 /** Pressure (Pa) and density (kg/m³) of the saturated bulk. */
 export interface ReferencePoint {

@@ -1,6 +1,11 @@
 // How near are the series to the model? Largest deviations at many temperatures between the nodes.
 import type { SaturationSeries } from "../refrigerant.ts";
-import { liquidDensityAt, pressureAt, temperatureAt, vaporDensityAt } from "../saturation-curve.ts";
+import {
+  liquidDensityAt,
+  pressureAt,
+  temperatureAt,
+  vaporDensityAt,
+} from "../saturation/saturation-curve.ts";
 import type { Reference } from "./reference-curves.ts";
 
 /** Largest deviations: relative in pressure and density, K in temperature. */

@@ -1,14 +1,14 @@
 // What does the fitted curve look like? The best model as plain data, and its points for plotting.
 // Follows the shapes of shapes.ts. Does not cover the averaged forecast, which is in the assessment.
 
-import { flagOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
-import { frozen } from "../quantity/frozen.ts";
-import { Quantity } from "../quantity/quantity.ts";
-import { micron } from "../quantity/units/pressure.ts";
-import { second } from "../quantity/units/time.ts";
-import type { Segment } from "./collect.ts";
+import { flagOf, numberOf, objectOf, oneOf, siOf } from "../../quantity/check.ts";
+import { frozen } from "../../quantity/frozen.ts";
+import { Quantity } from "../../quantity/quantity.ts";
+import { micron } from "../../quantity/units/pressure.ts";
+import { second } from "../../quantity/units/time.ts";
+import type { Segment } from "../collect.ts";
+import type { DecayReading } from "../decay-reading.ts";
 import { type Component, componentAt } from "./component.ts";
-import type { DecayReading } from "./decay-reading.ts";
 import { fastTaus, type SlowShape, slowShapes } from "./shapes.ts";
 
 /**

@@ -1,7 +1,7 @@
 // Voltage ranges that a country lays down by law: Japan and the United Kingdom.
 // Follows the Ordinance for Enforcement of the Electricity Business Act, article 38; S.I. 2002/2665, regulation 27.
 // Does not cover the voltage at the unit: both are for the point of supply.
-import { frozenInPlace } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { VoltageStandard } from "./voltage-standard.ts";
 
 /**

@@ -2,7 +2,7 @@
 // Follows IEC 60038:2009, table 1: ±10 % at the supply terminals; annex A (from memory) for the lowest
 // voltage at the terminals of equipment, 4 % of drop in the building below that.
 // Does not cover the ten-minute means of EN 50160: assess-supply-week.ts does.
-import { frozenInPlace } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { VoltageStandard } from "./voltage-standard.ts";
 
 /**

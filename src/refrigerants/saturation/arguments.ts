@@ -1,16 +1,16 @@
 // Is this argument one that the curves can answer? Range checks in the caller's own units. Internal.
 // Does not cover anything but refrigerant, temperature and pressure.
 
-import { ambientRange } from "../quantity/ambient-range.ts";
-import { refuse, siOf } from "../quantity/check.ts";
-import { InvalidInputError, OutOfRangeError } from "../quantity/errors.ts";
-import type { Quantity, Unit } from "../quantity/quantity.ts";
-import { kPaa, psia } from "../quantity/units/pressure.ts";
-import { degC, degF } from "../quantity/units/temperature.ts";
+import { ambientRange } from "../../quantity/ambient-range.ts";
+import { refuse, siOf } from "../../quantity/check.ts";
+import { InvalidInputError, OutOfRangeError } from "../../quantity/errors.ts";
+import type { Quantity, Unit } from "../../quantity/quantity.ts";
+import { kPaa, psia } from "../../quantity/units/pressure.ts";
+import { degC, degF } from "../../quantity/units/temperature.ts";
+import type { Refrigerant } from "../refrigerant.ts";
 import { chebyshev } from "./chebyshev.ts";
-import type { Refrigerant } from "./refrigerant.ts";
 import { pressureAt, type Side } from "./saturation-curve.ts";
-import { say } from "./statements.ts";
+import { say } from "./say.ts";
 
 /** A pressure that a gauge or an absolute transducer shows. */
 export type ReadPressure = Quantity<"gaugePressure"> | Quantity<"absolutePressure">;

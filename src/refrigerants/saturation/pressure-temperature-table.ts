@@ -12,16 +12,16 @@ import {
   requireUnit,
   siOf,
   textOf,
-} from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
-import { frozen } from "../quantity/frozen.ts";
-import { stepsWithin } from "../quantity/limit.ts";
-import { Quantity, type Unit } from "../quantity/quantity.ts";
-import { kPaa, kPag, psia, psig } from "../quantity/units/pressure.ts";
+} from "../../quantity/check.ts";
+import { InvalidInputError } from "../../quantity/errors.ts";
+import { frozen } from "../../quantity/frozen.ts";
+import { stepsWithin } from "../../quantity/limit.ts";
+import { Quantity, type Unit } from "../../quantity/quantity.ts";
+import { kPaa, kPag, psia, psig } from "../../quantity/units/pressure.ts";
+import type { Refrigerant } from "../refrigerant.ts";
 import { temperatureOf } from "./arguments.ts";
-import type { Refrigerant } from "./refrigerant.ts";
 import { pressureAt } from "./saturation-curve.ts";
-import { say } from "./statements.ts";
+import { say } from "./say.ts";
 
 /** A pressure as a gauge shows it, or absolute. */
 export type TableKind = "gaugePressure" | "absolutePressure";

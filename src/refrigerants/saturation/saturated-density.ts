@@ -1,10 +1,10 @@
 // How heavy is the refrigerant that fills a line? Density of saturated liquid and vapor.
 // Follows the equation of state of each refrigerant (its `sources`) to 1e-8 by a Chebyshev series.
 // Does not cover subcooled liquid, superheated vapor or a mixture of the two phases in a line.
-import { Quantity } from "../quantity/quantity.ts";
-import { kgPerM3, lbPerCuft } from "../quantity/units/mass.ts";
+import { Quantity } from "../../quantity/quantity.ts";
+import { kgPerM3, lbPerCuft } from "../../quantity/units/mass.ts";
+import type { Refrigerant } from "../refrigerant.ts";
 import { temperatureOf } from "./arguments.ts";
-import type { Refrigerant } from "./refrigerant.ts";
 import { liquidDensityAt, vaporDensityAt } from "./saturation-curve.ts";
 
 /**

@@ -2,8 +2,8 @@
 // is measured. A standard is data: its table, and which of its columns bound which range.
 // Does not cover transients, flicker, harmonics and frequency.
 
-import type { Quantity } from "../quantity/quantity.ts";
-import type { SourceId } from "../sources/bibliography.ts";
+import type { Quantity } from "../../quantity/quantity.ts";
+import type { SourceId } from "../../sources/bibliography.ts";
 
 /**
  * Where the readings were taken: at the service entrance, or at the unit, behind the building's wiring.

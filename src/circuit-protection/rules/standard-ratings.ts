@@ -1,7 +1,7 @@
 // Which sizes of breaker and fuse are made? The standard ampere ratings and how to round to them.
 // Follows NFPA 70 (2023), 240.6(A), table 240.6(A).
 // Does not cover adjustable-trip breakers, 240.6(B) and (C).
-import { twelveDigits } from "../quantity/twelve-digits.ts";
+import { twelveDigits } from "../../quantity/twelve-digits.ts";
 
 /** NFPA 70, table 240.6(A), from 15 A. There is no 55, 65, 75, 85, 95 or 120 A. */
 export const standardRatings: readonly number[] = [

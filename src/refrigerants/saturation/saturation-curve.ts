@@ -1,8 +1,9 @@
 // What do the saturation curves say, in plain SI numbers? The functions behind every typed one.
 // Follows the series of each refrigerant's data file: ln p, ρ′, ln ρ″ over √(1 − T/Tr), T over √(ln(pr/p)).
 // Does not cover range checks: outside its interval a series is meaningless, and the callers refuse.
+
+import type { SaturationSeries } from "../refrigerant.ts";
 import { chebyshev } from "./chebyshev.ts";
-import type { SaturationSeries } from "./refrigerant.ts";
 
 /** Bubble or dew: where the liquid begins to boil, where the vapor begins to condense. */
 export type Side = "bubble" | "dew";

@@ -3,7 +3,7 @@
 // 2020 working draft, the others by ratio to whole volts as normally printed.
 // Does not cover the higher utilization minima of older editions (110 V and 106 V on 120 V, for circuits
 // with lighting) nor a maximum utilization voltage of 125 V per 120 V in Range A (both from memory).
-import { frozenInPlace } from "../quantity/frozen.ts";
+import { frozenInPlace } from "../../quantity/frozen.ts";
 import type { VoltageStandard } from "./voltage-standard.ts";
 
 /**

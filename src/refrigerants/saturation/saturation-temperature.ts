@@ -1,9 +1,9 @@
 // Which saturation temperature belongs to this pressure? Bubble and dew temperature.
 // Follows the equation of state of each refrigerant (its `sources`) to 1e-6 K by a Chebyshev series.
 // Does not cover a pressure drop between the gauge and the place that matters.
-import { Quantity } from "../quantity/quantity.ts";
+import { Quantity } from "../../quantity/quantity.ts";
+import type { Refrigerant } from "../refrigerant.ts";
 import { type ReadPressure, saturationTemperatureOf, temperatureUnitFor } from "./arguments.ts";
-import type { Refrigerant } from "./refrigerant.ts";
 
 /**
  * The temperature at which the liquid begins to boil at a pressure; subcooling is measured from it.

@@ -1,9 +1,9 @@
 // What does the gauge read when the refrigerant is at this temperature? Bubble and dew pressure.
 // Follows the equation of state of each refrigerant (its `sources`) to 1e-9 by a Chebyshev series.
 // Does not cover oil, air in the system, or a blend whose composition has shifted by a leak.
-import { Quantity } from "../quantity/quantity.ts";
+import { Quantity } from "../../quantity/quantity.ts";
+import type { Refrigerant } from "../refrigerant.ts";
 import { pressureUnitFor, temperatureOf } from "./arguments.ts";
-import type { Refrigerant } from "./refrigerant.ts";
 import { pressureAt } from "./saturation-curve.ts";
 
 /**

@@ -1,0 +1,15 @@
+// Which rules can judge a circuit? The rule sets with their printed tables, as data.
+// A file of its own in the build, so that it is opened without the rest of circuit-protection.
+// Does not cover how a case is judged: the module does.
+export { asNzs3000Australia, asNzs3000NewZealand } from "./as-nzs-3000.ts";
+export { bs7671 } from "./bs-7671.ts";
+export { cec2024 } from "./cec-2024.ts";
+export type * from "./circuit-rules.ts";
+export { type GroundFaultRule, type GroundFaultText, notAdopted } from "./ground-fault-rule.ts";
+export { iec60364 } from "./iec-60364.ts";
+export { japan } from "./japan.ts";
+export { nec2020 } from "./nec-2020.ts";
+export { nec2023 } from "./nec-2023.ts";
+export { nec2026 } from "./nec-2026.ts";
+export { ratingAtLeast, ratingAtMost, standardRatings, tidy } from "./standard-ratings.ts";
+export type { SupplySystem, SupplySystemName, VoltageRating } from "./supply-system.ts";
