@@ -1,6 +1,7 @@
 // The build: one file per module and one, core, for what all of them share, so that an import opens few
 // files. A module that imports another leaves it where it is instead of taking a copy. Parts of a module that are opened
-// without the rest of it are files of their own.
+// without the rest of it are files of their own. They end in .mjs: Node then need not look in each folder above for what
+// its .js files are.
 import { mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative, sep } from "node:path";
 import { defineConfig, type Options } from "tsup";
@@ -54,7 +55,7 @@ function builtPath(importer: string, target: string): string | undefined {
 async function writeLanguages(): Promise<void> {
   const folder = join(src, "../dist/language");
   for (const name of foldersIn("language")) {
-    const { assessment, ...others } = (await import(join(folder, name, "index.js"))) as {
+    const { assessment, ...others } = (await import(join(folder, name, "index.mjs"))) as {
       readonly [module: string]: Catalogue;
     };
     const catalogues = [assessment, ...Object.values(others)] as Catalogue[];
@@ -77,7 +78,7 @@ const schemas = {
 
 /** Writes the schemas of what travels between programs, for the same apps. */
 async function writeSchemas(): Promise<void> {
-  const wire = await import(join(src, "../dist/wire/index.js"));
+  const wire = await import(join(src, "../dist/wire/index.mjs"));
   mkdirSync(join(src, "../dist/schemas"), { recursive: true });
   for (const [file, codec] of Object.entries(schemas)) {
     const text = JSON.stringify(wire[codec].jsonSchema(wire.recordWords));
@@ -88,6 +89,10 @@ async function writeSchemas(): Promise<void> {
 const config: Options = {
   entry: { core: "src/core.ts", ...entry },
   format: ["esm", "cjs"],
+  outExtension: ({ format }) => ({
+    js: format === "esm" ? ".mjs" : ".cjs",
+    dts: format === "esm" ? ".d.ts" : ".d.cts",
+  }),
   dts: { entry },
   splitting: false,
   clean: true,

@@ -31,7 +31,7 @@ const packageModules = {
 /** @param {import("typedoc").Application} app */
 export function load(app) {
   app.renderer.postRenderAsyncJobs.push(async ({ outputDirectory }) => {
-    if (!existsSync(join(root, "dist/index.js"))) {
+    if (!existsSync(join(root, "dist/index.mjs"))) {
       app.logger.error("dist is missing: the playground runs the built package. npm run build");
       return;
     }

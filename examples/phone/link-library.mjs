@@ -7,7 +7,7 @@ import { join } from "node:path";
 const root = join(import.meta.dirname, "../..");
 const run = (command) => execSync(command, { cwd: root, stdio: "inherit" });
 if (!existsSync(join(root, "node_modules"))) run("npm ci");
-if (!existsSync(join(root, "dist/index.js"))) run("npm run build");
+if (!existsSync(join(root, "dist/index.mjs"))) run("npm run build");
 const link = join(import.meta.dirname, "node_modules/hvac-install-math");
 rmSync(link, { force: true });
 symlinkSync(root, link, "junction");

@@ -22,7 +22,7 @@ let found: string[];
 
 beforeAll(async () => {
   // The page stands on the built package; `npm run packed` leaves it behind.
-  if (!existsSync(join(root, "dist/index.js")))
+  if (!existsSync(join(root, "dist/index.mjs")))
     execFileSync("npm", ["run", "build"], { cwd: root });
   weight = await buildPage(folder);
   server = await serve(folder);

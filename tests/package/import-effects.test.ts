@@ -6,7 +6,7 @@ import { expect, inject, it } from "vitest";
 const consumer = inject("consumer");
 const dist = join(consumer, "node_modules/hvac-install-math/dist");
 const files = readdirSync(dist, { recursive: true, encoding: "utf8" })
-  .filter((name) => /\.c?js$/.test(name))
+  .filter((name) => /\.[cm]js$/.test(name))
   .sort();
 
 /** Imports the files one by one and prints what each of them changed outside itself. */

@@ -24,7 +24,7 @@ describe("the packed package", () => {
     const endings = readdirSync(join(installed, "dist"), { recursive: true, encoding: "utf8" })
       .filter((name) => name.includes("."))
       .map((name) => name.replace(/^[^.]*/, ""));
-    expect([...new Set(endings)].sort()).toEqual([".cjs", ".d.cts", ".d.ts", ".js", ".json"]);
+    expect([...new Set(endings)].sort()).toEqual([".cjs", ".d.cts", ".d.ts", ".json", ".mjs"]);
   });
 
   it("has a subpath for every module and a module for every subpath", () => {
@@ -77,7 +77,7 @@ describe("the packed package", () => {
 
   it("bundles the package that draws paths, with its license and without its types", () => {
     const built = (end: string) => readFileSync(join(installed, `dist/plots/index${end}`), "utf8");
-    for (const ending of [".js", ".cjs"]) {
+    for (const ending of [".mjs", ".cjs"]) {
       expect(built(ending)).toMatch(
         /Contains parts of d3-array and d3-shape[\s\S]*Permission to use, copy, modify/,
       );

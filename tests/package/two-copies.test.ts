@@ -16,7 +16,7 @@ beforeAll(() => {
   const json = JSON.parse(readFileSync(manifest, "utf8"));
   writeFileSync(manifest, JSON.stringify({ ...json, name: "other-version", version: "99.0.0" }));
   for (const name of readdirSync(join(other, "dist"), { recursive: true, encoding: "utf8" })) {
-    if (!/\.c?js$/.test(name)) continue;
+    if (!/\.[cm]js$/.test(name)) continue;
     const file = join(other, "dist", name);
     writeFileSync(file, transformSync(readFileSync(file, "utf8"), { minify: true }).code);
   }
