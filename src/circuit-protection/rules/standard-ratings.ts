@@ -10,7 +10,7 @@ export const standardRatings: readonly number[] = [
 ];
 
 /** Binary noise of sums such as 2.25 × 17.6 + 1.5 must not decide: twelve digits are kept. */
-export const tidy = (value: number): number => twelveDigits(value);
+export const tidy: (value: number) => number = twelveDigits;
 
 /** The largest standard rating that does not exceed a current. */
 export const ratingAtMost = (amperes: number, ratings: readonly number[]): number | undefined =>
