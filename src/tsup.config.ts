@@ -23,15 +23,15 @@ const parts = [
   "vacuum-decay/policies",
   "wire/zod",
 ];
-const modules = foldersIn(".").flatMap((name) =>
-  name === "language"
-    ? foldersIn(name).map((language) => `${name}/${language}`)
-    : [name, ...parts.filter((part) => dirname(part) === name)],
+const subpaths = foldersIn(".").flatMap((name) =>
+  name === "language" ? foldersIn(name).map((language) => `${name}/${language}`) : [name],
 );
-const entry = Object.fromEntries([
-  ["index", "src/index.ts"],
-  ...modules.map((name) => [`${name}/index`, `src/${name}/index.ts`]),
-]);
+const modules = [...subpaths, ...parts];
+const entriesOf = (folders: readonly string[]) =>
+  Object.fromEntries([
+    ["index", "src/index.ts"],
+    ...folders.map((name) => [`${name}/index`, `src/${name}/index.ts`]),
+  ]);
 
 /** Where an import from one source file to another leads in the build; nothing when it is bundled in. */
 function builtPath(importer: string, target: string): string | undefined {
@@ -87,13 +87,13 @@ async function writeSchemas(): Promise<void> {
 }
 
 const config: Options = {
-  entry: { core: "src/core.ts", ...entry },
+  entry: { core: "src/core.ts", ...entriesOf(modules) },
   format: ["esm", "cjs"],
   outExtension: ({ format }) => ({
     js: format === "esm" ? ".mjs" : ".cjs",
     dts: format === "esm" ? ".d.ts" : ".d.cts",
   }),
-  dts: { entry },
+  dts: { entry: entriesOf([...subpaths, "wire/zod"]) },
   splitting: false,
   clean: true,
   target: "es2022",

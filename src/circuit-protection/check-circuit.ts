@@ -1,8 +1,10 @@
 // Is the input what it should be? Every field of a circuit checked once, before anything is worked out.
 // Follows the types of circuit-input.ts; the wiring is checked where its tables are read (route.ts).
 // Does not cover whether the circuit is right: that is judged afterwards.
+
 import { dayOf, flagOf, listOf, numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { energyOf } from "./adiabatic.ts";
 import { amperesOf, materialOf, maximumOf, rulesOf } from "./checks.ts";
 import type {
@@ -16,7 +18,7 @@ import type {
 import { type Connection, connectionOf } from "./connection.ts";
 import { textsOf } from "./ground-fault.ts";
 import { type Route, routeOf } from "./route.ts";
-import { type CircuitRules, type RuleFamily, tidy, type WiringOf } from "./rules/index.ts";
+import type { CircuitRules, RuleFamily, WiringOf } from "./rules/index.ts";
 import { sizesOf } from "./table.ts";
 import { checkVerifications } from "./verification.ts";
 
@@ -91,13 +93,13 @@ function checkPlate(input: CircuitInput, rules: CircuitRules): CheckedPlate {
   const own = amperesOf(rated, input[rated] as Quantity<"current">);
   const unknown = metric && input[largest] === undefined;
   const most = unknown ? Infinity : maximumOf(largest, input[largest] as Quantity<"current">, own);
-  const whole = Number.isInteger(tidy(own)) ? 1 : 0.1;
+  const whole = Number.isInteger(twelveDigits(own)) ? 1 : 0.1;
   const digit = input.printedTo?.si ?? whole;
   const limits = { above: 0, max: own + digit / 2 };
   const shared = checkShared(input);
   return {
     own,
-    ampacity: tidy(own + shared.ampacity),
+    ampacity: twelveDigits(own + shared.ampacity),
     maximum: Math.min(most, shared.maximum),
     marking,
     rounding: digit / 2,

@@ -5,6 +5,7 @@
 import { listOf, numberOf, oneOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
 import { conductorResistance } from "./conductor-impedance.ts";
@@ -15,7 +16,6 @@ import {
   type RuleFamily,
   ratingAtLeast,
   type SizeOf,
-  tidy,
   type WiringOf,
 } from "./rules/index.ts";
 import { sizesOf } from "./table.ts";
@@ -107,7 +107,7 @@ export function compareSupplies<F extends RuleFamily>(input: {
       const current = ampere(
         power / (voltage.si * powerFactor * (phases === 3 ? Math.sqrt(3) : 1)),
       );
-      const ampacity = ampere(tidy(current.si * rules.ampacityFactor));
+      const ampacity = ampere(twelveDigits(current.si * rules.ampacityFactor));
       const rating = Math.max(ampacity.si, rules.smallestRating);
       const deviceRating = ampere(ratingAtLeast(rating, rules.ratings.breaker) ?? rating);
       const conductor = minimumConductor({ rules, wiring, phases, ampacity, deviceRating });

@@ -5,10 +5,11 @@
 import { refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
 import { type Load, loadsByMode, type ModeLoads } from "./loads.ts";
-import { type CircuitRules, ratingAtLeast, ratingAtMost, tidy } from "./rules/index.ts";
+import { type CircuitRules, ratingAtLeast, ratingAtMost } from "./rules/index.ts";
 import { say } from "./statements.ts";
 
 /**
@@ -95,7 +96,7 @@ export function compressorProtection(input: {
     return (largest > compressor ? rule.normal : factor) * largest + rest + heaters;
   };
   const ceiling = (factor: number): ProtectionCeiling => {
-    const calculated = tidy(Math.max(...modes.map((mode) => total(mode, factor))));
+    const calculated = twelveDigits(Math.max(...modes.map((mode) => total(mode, factor))));
     const size = ratingAtMost(calculated, ratings.breaker) ?? 0;
     return { calculated: ampere(calculated), rating: ampere(Math.max(size, smallestRating)) };
   };

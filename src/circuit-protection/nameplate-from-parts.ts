@@ -1,6 +1,7 @@
 // What should the nameplate say? Minimum circuit ampacity and largest overcurrent protection from the loads.
 // Follows UL 1995 / CSA C22.2 No. 236, 4th edition, 37.14 and 37.15; NFPA 70 (2023), 440.4(B), 440.12(B).
 // Does not cover a maker's reasons to mark less than the largest protection that the formula allows.
+
 import { type Assessment, cite } from "../assessment/assessment.ts";
 import { caution } from "../assessment/caution.ts";
 import { danger, heed } from "../assessment/safety.ts";
@@ -8,9 +9,10 @@ import { oneOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { type Load, loadsByMode, type ModeLoads, type OperatingMode } from "./loads.ts";
-import { ratingAtLeast, ratingAtMost, standardRatings, tidy } from "./rules/index.ts";
+import { ratingAtLeast, ratingAtMost, standardRatings } from "./rules/index.ts";
 import { type CircuitProtectionStatement, say, verbatim } from "./statements.ts";
 
 /**
@@ -66,12 +68,12 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
   const [largest = 0, ...rest] = motors; // L1 and what makes L2
   const remaining = rest.reduce((a, b) => a + b, 0) + others; // L2 + L4
   const withFactor = heaterPower < 50_000 ? heaters : 0;
-  const ampacity = tidy(
+  const ampacity = twelveDigits(
     heaters
       ? 1.25 * (largest + remaining + withFactor) + heaters - withFactor
       : 1.25 * largest + remaining,
   );
-  const calculated = tidy(2.25 * largest + remaining + heaters);
+  const calculated = twelveDigits(2.25 * largest + remaining + heaters);
   const steps: CircuitProtectionStatement[] = [];
   let rating = ratingAtMost(calculated, standardRatings) ?? 0;
   const raise = (
@@ -105,7 +107,7 @@ function modeFigures({ mode, motors, heaters, heaterPower, others }: ModeLoads):
     minimumCircuitAmpacity: ampere(ampacity),
     calculatedProtection: ampere(calculated),
     maximumOvercurrentProtection: ampere(rating),
-    ratedLoadCurrent: ampere(tidy(largest + remaining + heaters)),
+    ratedLoadCurrent: ampere(twelveDigits(largest + remaining + heaters)),
     steps,
   };
 }
@@ -160,7 +162,7 @@ export function nameplateFromParts(
   return frozen({
     minimumCircuitAmpacity: ampere(largest("minimumCircuitAmpacity")),
     maximumOvercurrentProtection: ampere(largest("maximumOvercurrentProtection")),
-    disconnectRating: ampere(tidy(1.15 * largest("ratedLoadCurrent"))), // 440.12(B)
+    disconnectRating: ampere(twelveDigits(1.15 * largest("ratedLoadCurrent"))), // 440.12(B)
     modes,
     assumptions: unknownPower ? [say("circuit-protection.heater-below-50-kw")] : [],
     cautions: heed<CircuitProtectionStatement | ReturnType<typeof danger>>([

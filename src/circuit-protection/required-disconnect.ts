@@ -1,12 +1,14 @@
 // Which disconnect, and where?
 // Follows NFPA 70 (2023), 440.12, 440.14, 110.26(A), 110.29; CSA C22.1, 28-604, 28-714, 2-308; AS/NZS 3000, 4.19.
 // Does not cover horsepower ratings: compare the switch's with the rated-load and locked-rotor currents.
+
 import { refuse } from "../quantity/check.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { rulesOf } from "./checks.ts";
 import { type Load, loadsByMode } from "./loads.ts";
-import { type CircuitRules, ratingAtLeast, tidy } from "./rules/index.ts";
+import { type CircuitRules, ratingAtLeast } from "./rules/index.ts";
 
 /**
  * Clear space in front of the disconnect.
@@ -77,7 +79,7 @@ export function requiredDisconnect(
 /** 440.12(A), (B): on the sum. 28-714(2): on the largest, the others as they are; on the sum where it is not known. */
 function ratingFor({ disconnect }: CircuitRules, load: number, largest = load): number {
   const factored = disconnect.of === "largest" ? Math.min(largest, load) : load;
-  return tidy(load + (disconnect.factor - 1) * factored);
+  return twelveDigits(load + (disconnect.factor - 1) * factored);
 }
 
 /**

@@ -1,19 +1,14 @@
 // Where does this wiring read the tables? Column, temperature and factors, and the points of the rules that it uses.
 // Follows NFPA 70 (2023), 110.14(C), 310.15, 334.80; CSA C22.1, 4-004, 4-006; IEC 60364-5-52:2009, 523, annex B.
 // Does not cover interpolation: the printed row, or the next one on the safe side, is used.
+
 import { numberOf, objectOf, oneOf, siOf } from "../quantity/check.ts";
 import { type BrokenBound, OutOfRangeError } from "../quantity/errors.ts";
 import { isAtMost } from "../quantity/limit.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { degC } from "../quantity/units/temperature.ts";
 import { countOf, materialOf } from "./checks.ts";
-import {
-  type CircuitRules,
-  type PrintedTable,
-  type RuleFamily,
-  type RulePoint,
-  tidy,
-  type WiringOf,
-} from "./rules/index.ts";
+import type { CircuitRules, PrintedTable, RuleFamily, RulePoint, WiringOf } from "./rules/index.ts";
 import { cell, step } from "./table.ts";
 import type { AwgWiring, InstallationMethod, MetricWiring } from "./wiring.ts";
 
@@ -161,9 +156,9 @@ function factorAt(
   at: number,
 ): number {
   const rows = table.rows.filter(([upTo]) => cell(table, upTo, column) !== null);
-  const row = rows.find(([upTo]) => tidy(at) <= upTo);
+  const row = rows.find(([upTo]) => twelveDigits(at) <= upTo);
   if (row) return Number(cell(table, row[0], column));
-  const [value, limit] = [unit(tidy(at)), unit(rows.at(-1)?.[0] ?? 0)];
+  const [value, limit] = [unit(twelveDigits(at)), unit(rows.at(-1)?.[0] ?? 0)];
   throw new OutOfRangeError({
     argument,
     value: `${value}`,

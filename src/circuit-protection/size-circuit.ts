@@ -4,6 +4,7 @@
 
 import { frozen } from "../quantity/frozen.ts";
 import { isAtLeast } from "../quantity/limit.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import type { CheckedCircuit } from "./check-circuit.ts";
 import { type CircuitDrop, circuitDrop } from "./circuit-drop.ts";
 import type { DeviceKind, EquipmentKind } from "./circuit-kinds.ts";
@@ -12,7 +13,7 @@ import { beyondTable, type PlainDemand, smallestConductor } from "./minimum-cond
 import { type PermittedDevices, permittedDevices } from "./permitted-devices.ts";
 import { type RequiredDisconnect, requiredDisconnect } from "./required-disconnect.ts";
 import type { Route } from "./route.ts";
-import { type RuleFamily, tidy } from "./rules/index.ts";
+import type { RuleFamily } from "./rules/index.ts";
 import { ampacityOf, type UsableAmpacity } from "./usable-ampacity.ts";
 
 /** What a section of the circuit is and has to do. */
@@ -129,7 +130,7 @@ function sectionOf<F extends RuleFamily>(
 /** The sum that runs together: stated, unless it is less than belongs to the ampacity; else the ampacity itself. */
 function loadOf({ rules, plate }: CheckedCircuit): CircuitSizes["load"] {
   const { statedLoad: stated, own, rounding, sharedCurrent } = plate;
-  const with_ = (amperes: number) => tidy(amperes + sharedCurrent);
+  const with_ = (amperes: number) => twelveDigits(amperes + sharedCurrent);
   if (stated === undefined) return { amperes: with_(own), by: "ampacity" };
   // UL 1995, 37.14: MCA ≤ 1.25 × the sum, so that less than MCA/1.25 is not all of it.
   const believed =

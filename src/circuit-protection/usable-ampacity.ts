@@ -6,17 +6,12 @@ import { oneOf, refuse } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { choose } from "../quantity/hints.ts";
 import type { Quantity } from "../quantity/quantity.ts";
+import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { ampere } from "../quantity/units/electricity.ts";
 import { degC } from "../quantity/units/temperature.ts";
 import { amperesOf, rulesOf } from "./checks.ts";
 import { type Route, routeOf } from "./route.ts";
-import {
-  type CircuitRules,
-  type RuleFamily,
-  type SizeOf,
-  tidy,
-  type WiringOf,
-} from "./rules/index.ts";
+import type { CircuitRules, RuleFamily, SizeOf, WiringOf } from "./rules/index.ts";
 import { cellIn, sizesOf } from "./table.ts";
 
 /**
@@ -122,7 +117,7 @@ export function ampacityOf<F extends RuleFamily>(
   const table = cellIn(ampacity, size, column);
   if (table === null) return undefined;
   const limit = limitColumn === undefined ? null : cellIn(ampacity, size, limitColumn);
-  const derated = tidy(table * ambientFactor * adjustmentFactor);
+  const derated = twelveDigits(table * ambientFactor * adjustmentFactor);
   return {
     size,
     column: column.replace(/^copper/, "Cu").replace(/^aluminum/, "Al"), // as terminals are marked, in every language

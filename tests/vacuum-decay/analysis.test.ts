@@ -5,7 +5,7 @@ import { expect, it } from "vitest";
 import { analyze, wideningOf } from "../../src/vacuum-decay/analysis.ts";
 import { collectAll } from "../../src/vacuum-decay/assess.ts";
 import type { Segment } from "../../src/vacuum-decay/collect.ts";
-import { createWorkspace } from "../../src/vacuum-decay/workspace.ts";
+import { createWorkspace } from "../../src/vacuum-decay/curve/workspace.ts";
 
 /** A line of 8 micron a minute for a quarter of an hour. */
 const input = {

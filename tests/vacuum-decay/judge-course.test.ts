@@ -8,10 +8,10 @@ import {
   createCollector,
   type Segment,
 } from "../../src/vacuum-decay/collect.ts";
+import { createWorkspace } from "../../src/vacuum-decay/curve/workspace.ts";
 import { judgeBefore, judgeCourse } from "../../src/vacuum-decay/judge-course.ts";
-import { acceptancePolicies } from "../../src/vacuum-decay/policies.ts";
+import { acceptancePolicies } from "../../src/vacuum-decay/policies/index.ts";
 import { settingsOf } from "../../src/vacuum-decay/settings.ts";
-import { createWorkspace } from "../../src/vacuum-decay/workspace.ts";
 
 const settings = settingsOf({
   ambient: degC(20),

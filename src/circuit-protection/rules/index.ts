@@ -11,5 +11,5 @@ export { japan } from "./japan.ts";
 export { nec2020 } from "./nec-2020.ts";
 export { nec2023 } from "./nec-2023.ts";
 export { nec2026 } from "./nec-2026.ts";
-export { ratingAtLeast, ratingAtMost, standardRatings, tidy } from "./standard-ratings.ts";
+export { ratingAtLeast, ratingAtMost, standardRatings } from "./standard-ratings.ts";
 export type { SupplySystem, SupplySystemName, VoltageRating } from "./supply-system.ts";

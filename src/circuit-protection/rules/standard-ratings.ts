@@ -9,13 +9,10 @@ export const standardRatings: readonly number[] = [
   400, 450, 500, 600, 700, 800, 1000, 1200, 1600, 2000, 2500, 3000, 4000, 5000, 6000,
 ];
 
-/** Binary noise of sums such as 2.25 × 17.6 + 1.5 must not decide: twelve digits are kept. */
-export const tidy: (value: number) => number = twelveDigits;
-
 /** The largest standard rating that does not exceed a current. */
 export const ratingAtMost = (amperes: number, ratings: readonly number[]): number | undefined =>
-  ratings.filter((rating) => rating <= tidy(amperes)).at(-1);
+  ratings.filter((rating) => rating <= twelveDigits(amperes)).at(-1);
 
 /** The smallest standard rating that is not below a current. */
 export const ratingAtLeast = (amperes: number, ratings: readonly number[]): number | undefined =>
-  ratings.find((rating) => rating >= tidy(amperes));
+  ratings.find((rating) => rating >= twelveDigits(amperes));

@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   12.7035790462, -3.4505629688, -1.3780944085, -0.4192014192, -0.1463441865, -0.0466373362,
   -0.0148315804, -0.0045494089, -0.0013637683, -0.0004012597, -0.0001191174, -0.0000357052,
   -0.0000108527, -0.0000033649, -0.0000010996, -0.0000003356, -0.0000000831, -0.000000037,
@@ -17,7 +17,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1025.5917302, 428.439971, -10.4265704, 7.5348011, -1.4840011, 0.8434693, -0.2820371, 0.1484891,
   -0.118285, 0.0785215, -0.048818, 0.0292408, -0.0169357, 0.00978, -0.0055527, 0.0032278,
   -0.0019107, 0.0011573, -0.000708, 0.0004344, -0.0002663, 0.0001631, -0.0001001, 0.0000615,
@@ -26,7 +26,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.12685943, -3.656968477, -1.125581375, -0.410673479, -0.137848101, -0.048028627, -0.014298241,
   -0.004965537, -0.00112482, -0.000544088, -0.000012009, -0.000095147, 0.000026442, -0.00002346,
   0.000009899, -0.00000687, 0.000004077, -0.000002655, 0.000001404, -0.000000719, 0.000000474,
@@ -38,7 +38,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0863, 2.8015],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     333.12664839, -120.42141433, -6.18429862, 8.05896396, -1.28667509, -0.27298382, 0.13493369,
     -0.00477055, -0.00844341, 0.00185301, 0.00024606, -0.0002174, 0.00005129, 0.0000045,
     -0.00001019, 0.00000361, 0.00000118, -0.0000019, 0.00000061, 0.00000058, -0.00000081, 0.0000003,

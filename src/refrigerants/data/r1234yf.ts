@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.3689333243, -2.3267868935, -0.8157689918, -0.193208779, -0.0579024911, -0.0152212982,
   -0.0041093674, -0.0010320735, -0.0002720584, -0.0000652547, -0.0000171252, -0.0000036358,
   -0.0000013299, -0.000000106, -0.0000001398, 0.0000000176, -0.00000002, 0.0000000041, 0.0000000006,
@@ -16,7 +16,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   969.651976, 381.683991, -12.0522013, 7.3217178, -2.7855486, 1.9805559, -1.2289004, 0.7291756,
   -0.3813394, 0.2071471, -0.1157516, 0.0629693, -0.0326533, 0.0158156, -0.0067813, 0.0021414,
   0.0000699, -0.0009741, 0.0012131, -0.0011481, 0.0009686, -0.0007647, 0.000576, -0.000418,
@@ -26,7 +26,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.81462791, -2.612296015, -0.615103161, -0.199712272, -0.045421181, -0.020042158, -0.001435137,
   -0.002373758, 0.00032024, -0.000306304, 0.000052058, 0.000005013, -0.00003887, 0.000042586,
   -0.000037571, 0.000029162, -0.000021044, 0.000014266, -0.000009114, 0.000005466, -0.000003043,
@@ -38,7 +38,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0866, 2.254],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     298.74065439, -81.4888732, -8.19429379, 4.48662233, -0.26495351, -0.16961662, 0.03143804,
     0.00393124, -0.00109662, -0.00044189, 0.00018183, -0.00000996, 0.00000349, -0.00001344,
     0.00001147, -0.00000627, 0.00000281, -0.00000121, 0.00000055, -0.00000022, 0, 0.00000013,

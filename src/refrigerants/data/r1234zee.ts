@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.2446669789, -2.6244443756, -0.9541454052, -0.2432779116, -0.076064991, -0.0211195774,
   -0.0060213339, -0.001616002, -0.0004241291, -0.0001132811, -0.0000295676, -0.0000074949,
   -0.000002094, -0.0000007006, -0.0000001072, 0.0000001553, 0.0000000772, -0.0000000635,
@@ -17,7 +17,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1008.4247798, 398.04227, -12.0342643, 6.8577165, -1.0790713, 0.7972408, -0.4130474, 0.2340533,
   -0.1157232, 0.0817354, -0.0447159, 0.0194928, -0.0138227, 0.0081412, -0.0036081, 0.0026319,
   -0.0015998, 0.0007356, -0.0005317, 0.0003234, -0.0001587, 0.0001115, -0.000067, 0.0000357,
@@ -26,7 +26,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.641453711, -2.878760529, -0.748869987, -0.240459118, -0.068544596, -0.022464067, -0.005323094,
   -0.00208722, -0.000155481, -0.000286367, 0.000061065, -0.000049675, 0.000024013, -0.000017811,
   0.000008407, -0.000004035, 0.000003394, -0.000002134, 0.000000746, -0.000000561, 0.000000511,
@@ -37,7 +37,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0868, 2.4054],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     305.90563467, -89.54536415, -7.87659049, 5.24868157, -0.44009621, -0.20015318, 0.05029891,
     0.00269507, -0.0025016, 0.00034144, -0.00008984, 0.00003057, 0.00001653, -0.00002043,
     0.00000343, 0.00000782, -0.00000198, -0.00000453, 0.00000129, 0.00000231, -0.00000073,

@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.4181603032, -2.524865878, -0.9037253291, -0.2233421227, -0.0681951498, -0.018273471,
   -0.0050645891, -0.0013298576, -0.0003398322, -0.00008373, -0.0000212296, -0.0000047641,
   -0.0000010758, -0.0000003348, -0.0000000959, -0.0000000184, -0.0000000112, -0.000000004,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1057.7115278, 423.5195598, -13.4880153, 7.9941831, -2.3273422, 1.4831978, -0.7324148, 0.3746192,
   -0.2174884, 0.1268334, -0.0645656, 0.0296765, -0.0148858, 0.0087949, -0.0052294, 0.0028137,
   -0.0014266, 0.0007429, -0.0003978, 0.0002056, -0.0001017, 0.0000506, -0.0000255, 0.000012,
@@ -23,7 +23,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.736693795, -2.803870162, -0.699673764, -0.225218386, -0.058632357, -0.020936123, -0.003465374,
   -0.002272215, 0.000116885, -0.000326771, 0.000104858, -0.000071644, 0.000036156, -0.000020479,
   0.000010906, -0.000005892, 0.000003095, -0.000001635, 0.00000084, -0.000000424, 0.000000206,
@@ -34,7 +34,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0884, 2.3542],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     301.72070167, -85.00148147, -7.90628571, 4.84106545, -0.36776887, -0.18461206, 0.04444648,
     0.00284156, -0.00265704, 0.00032821, 0.00008243, -0.00006447, 0.00002807, -0.00000382,
     -0.00000497, 0.00000355, -0.00000049, -0.00000066, 0.00000046, -0.00000008, -0.00000006,

@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.8180662269, -2.2422196039, -0.7854920039, -0.1848209469, -0.0551365865, -0.0143979912,
   -0.0038902153, -0.0010270185, -0.0002678466, -0.0000653091, -0.0000169642, -0.0000030427,
   -0.0000011094, -0.0000003322, 0.0000000748, -0.0000000596, -0.0000000091, 0.0000000121,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1055.7584597, 414.4513856, -12.4689434, 7.5015019, -2.0428632, 0.7422234, -0.375615, 0.2771443,
   -0.1566277, 0.107162, -0.0767637, 0.0440726, -0.0190259, 0.0067578, -0.0031231, 0.0024269,
   -0.001905, 0.0012107, -0.0006535, 0.0003397, -0.0001858, 0.0001037, -0.0000559, 0.0000304,
@@ -23,7 +23,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.98348866, -2.512548774, -0.597186752, -0.185578543, -0.046492419, -0.016497568, -0.002584166,
   -0.00175157, 0.000101636, -0.00027572, 0.000100428, -0.000067406, 0.00003456, -0.00002036,
   0.000011683, -0.000006839, 0.000003924, -0.000002244, 0.000001283, -0.000000737, 0.000000425,
@@ -34,7 +34,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0847, 2.2115],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     299.57140497, -82.20832864, -8.30597511, 4.48631366, -0.2606492, -0.1677416, 0.03234548,
     0.0046088, -0.00239598, 0.00000167, 0.00021814, -0.00007773, 0.00003164, -0.00002148,
     0.00000662, 0.00000501, -0.0000071, 0.0000038, -0.00000054, -0.00000076, 0.00000069,

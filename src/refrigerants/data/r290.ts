@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.746019892, -2.1142622245, -0.7335360517, -0.1693369239, -0.0503229165, -0.0130412175,
   -0.0035411347, -0.0009210972, -0.0002342186, -0.0000563031, -0.0000137241, -0.0000041439,
   -0.0000008436, 0.0000001593, -0.0000000912, -0.0000001779, 0.0000000475, 0.0000000742,
@@ -17,7 +17,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   436.5850177, 167.7627412, -5.7151857, 3.0613104, -0.9092465, 0.448922, -0.2128241, 0.1243862,
   -0.0735776, 0.0417812, -0.0223221, 0.0119598, -0.0069981, 0.0041569, -0.0023111, 0.0012028,
   -0.0006664, 0.0004216, -0.0002544, 0.0001291, -0.0000631, 0.0000397, -0.0000271, 0.0000141,
@@ -25,7 +25,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.236927781, -2.378927806, -0.547058567, -0.170181486, -0.042302065, -0.014649373, -0.002481531,
   -0.001518837, 0.000065345, -0.000210192, 0.00007781, -0.000064378, 0.000031837, -0.000013812,
   0.000007459, -0.000006403, 0.000004048, -0.000001261, 0.000000353, -0.000000653, 0.000000577,
@@ -36,7 +36,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0819, 2.145],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     300.17722442, -82.46856736, -8.6540436, 4.44614184, -0.21653363, -0.1681644, 0.02947567,
     0.00402313, -0.00194114, 0.00009645, 0.000134, -0.00004237, -0.00002784, 0.00002646, 0.00000321,
     -0.00001466, 0.00000457, 0.00000581, -0.00000498, -0.00000094, 0.00000301, -0.00000072,

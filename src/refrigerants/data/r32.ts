@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   14.0649080144, -2.0808023549, -0.6980928957, -0.1495935905, -0.0426116087, -0.0104029451,
   -0.0026568531, -0.0006330131, -0.0001535072, -0.000033163, -0.0000086448, -0.0000020006,
   -0.0000003034, -0.0000001802, -0.0000000169, 0.0000000074, -0.0000000108, 0.0000000024,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   885.249813, 355.1374191, -8.6763937, 4.858109, -1.1365668, 0.6056472, -0.4431299, 0.325836,
   -0.1947295, 0.1010403, -0.0475559, 0.02242, -0.0120383, 0.0075743, -0.0050108, 0.0031381,
   -0.0017952, 0.0009617, -0.000518, 0.0003011, -0.0001883, 0.000119, -0.0000722, 0.000042,
@@ -23,7 +23,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.807716088, -2.410364628, -0.519811493, -0.151071364, -0.035224383, -0.012407328, -0.00146944,
   -0.001285419, 0.000191267, -0.000212962, 0.000086537, -0.000054355, 0.000029166, -0.000017068,
   0.000009665, -0.000005524, 0.000003149, -0.00000181, 0.00000105, -0.000000613, 0.000000359,
@@ -34,7 +34,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0869, 2.1188],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     290.45639871, -72.38429038, -8.34451452, 3.635023, -0.10644762, -0.1328738, 0.01693122,
     0.00353868, -0.00076757, -0.00017152, 0.00011015, -0.0000356, 0.00000163, 0.00000897,
     -0.00000708, 0.00000269, -0.00000001, -0.00000076, 0.00000058, -0.00000021, -0.00000002,

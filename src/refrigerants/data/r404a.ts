@@ -7,28 +7,28 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.612626415, -2.0031936357, -0.6201565628, -0.1292854442, -0.0343995674, -0.0080446776,
   -0.0019200825, -0.000424542, -0.0000984549, -0.000021987, -0.0000053065, -0.0000011551,
   -0.0000002902, -0.000000056, -0.000000016, -0.0000000022, -0.000000001,
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.5964720988, -2.0223030532, -0.6277256096, -0.1323700023, -0.0354963262, -0.0084887159,
   -0.0020607238, -0.000468257, -0.000111052, -0.0000258888, -0.0000064106, -0.0000014706,
   -0.0000003673, -0.0000000759, -0.0000000201, -0.0000000033, -0.0000000012,
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1005.7604466, 346.7017454, -8.2114842, 3.9254654, -0.4891525, 0.5049891, -0.2512968, 0.1172414,
   -0.0393692, 0.0168896, -0.007721, 0.0040688, -0.0018438, 0.0008175, -0.000358, 0.0001697,
   -0.0000814, 0.0000382, -0.0000173, 0.0000078, -0.0000035, 0.0000016, -0.0000007,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.909111152, -2.266802401, -0.478561812, -0.130850358, -0.031448339, -0.009171059, -0.001672412,
   -0.000669851, -0.000028419, -0.000065688, 0.000012031, -0.000009511, 0.000003429, -0.000001815,
   0.000000794, -0.000000387, 0.000000178, -0.000000084, 0.000000039, -0.000000018, 0.000000008,
@@ -38,7 +38,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.1904, 2.078],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.76056784, -68.04046199, -6.29776107, 2.9304858, -0.13053339, -0.08842224, 0.0123749,
     0.00186669, -0.00023783, -0.00014747, 0.00001959, 0.00000498, 0.00000128, -0.00000144,
     0.00000035, -0.00000007,
@@ -48,7 +48,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.1963, 2.0895],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.63018497, -68.06800252, -6.16120882, 2.95346645, -0.13837802, -0.08640748, 0.01183305,
     0.00186177, -0.00017558, -0.00015527, 0.00001276, 0.00000669, 0.00000172, -0.0000016,
     0.00000032, -0.00000006,

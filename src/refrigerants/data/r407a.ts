@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.5863266338, -2.0988168743, -0.5888536959, -0.1223473088, -0.0299506821, -0.0066520792,
   -0.001508907, -0.0003154261, -0.0000667269, -0.0000160699, -0.0000032315, -0.000000074,
   0.0000000732, -0.0000000885, -0.0000000896, -0.0000000165, 0.000000016, 0.0000000122,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.4147384609, -2.2590597322, -0.6354632452, -0.1380201494, -0.0344136119, -0.0078927926,
   -0.0018051508, -0.000393851, -0.0000881088, -0.0000197034, -0.0000031455, -0.0000002126,
   -0.0000001492, -0.0000001721, -0.0000000556, 0.0000000221, 0.0000000242, 0.0000000032,
@@ -23,14 +23,14 @@ const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1121.8893187, 330.0211804, -4.8863603, 3.1611828, -0.4197586, 0.3278701, -0.0765167, -0.0032259,
   0.0106156, -0.0004048, -0.0016406, 0.0006326, 0.0000528, -0.0000013, -0.0000412, 0.0000114,
   -0.0000013, -0.0000005, 0.0000017,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.539517098, -2.376723289, -0.517813759, -0.132948515, -0.032349229, -0.007963914, -0.001774817,
   -0.000400012, -0.000097165, -0.00002335, -0.000001525, 0.00000093, -0.000000082, -0.000000492,
   -0.000000185, 0.000000065, 0.00000008, 0.000000015, -0.000000017, -0.000000012, -0.000000001,
@@ -40,7 +40,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3586, 2.141],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.58299391, -69.90024972, -3.68589889, 2.38324511, -0.19610463, -0.05009945, 0.01217002,
     -0.00023921, -0.0001063, 0.00002973, -0.00007244, 0.00002484, 0.00001323, -0.00000764,
     -0.00000183, 0.00000095, 0.00000068, -0.00000012, -0.00000017, -0.00000002,
@@ -50,7 +50,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.4175, 2.2325],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.0088192, -69.93727178, -3.06620957, 2.41450114, -0.2422532, -0.04556107, 0.0131466,
     -0.00002803, -0.00028374, -0.00005226, -0.0000035, 0.00003366, -0.00000583, -0.00000686,
     0.00000127, 0.00000154, -0.00000005, -0.00000041, -0.00000007, 0.00000011,

@@ -7,21 +7,21 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.7413914153, -2.1652329748, -0.699443867, -0.1537337698, -0.0426670672, -0.0101570456,
   -0.0025827522, -0.0006004424, -0.0001458672, -0.0000323212, -0.0000079466, -0.00000168,
   -0.0000004439, -0.0000000829, -0.0000000264, -0.0000000034, -0.0000000018, 0, -0.0000000002,
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.5682415079, -2.3476583908, -0.7537552825, -0.1747025155, -0.0488120858, -0.0122601865,
   -0.0031070139, -0.0007477389, -0.0001786155, -0.0000413153, -0.0000095975, -0.0000022215,
   -0.0000005081, -0.0000001218, -0.0000000257, -0.0000000072, -0.000000001, -0.0000000006,
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1051.6017475, 384.9618073, -12.5108139, 7.4088084, -2.3464734, 1.4191407, -0.6378164, 0.27555,
   -0.1198673, 0.0577841, -0.0266003, 0.0106241, -0.0029108, -0.0000696, 0.0009357, -0.0009947,
   0.0008092, -0.0005818, 0.0003858, -0.0002408, 0.0001431, -0.0000814, 0.0000441, -0.0000226,
@@ -29,7 +29,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.697278415, -2.554742976, -0.597002809, -0.171349471, -0.044410561, -0.012721092, -0.002918038,
   -0.000829261, -0.00016053, -0.000048309, -0.000008079, -0.000002129, -0.000000828, 0.000000184,
   -0.0000002, 0.00000009, -0.000000048, 0.000000021, -0.000000009, 0.000000003,
@@ -38,7 +38,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.1489, 2.1634],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     292.34702521, -75.60768907, -6.83783271, 3.53051209, -0.1885414, -0.12299981, 0.0239766,
     0.00189373, -0.00118562, 0.00011842, -0.00001015, 0.00002293, -0.00001926, 0.00001198,
     -0.00000684, 0.00000384, -0.00000218, 0.00000124, -0.0000007, 0.0000004, -0.00000022,
@@ -49,7 +49,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.2252, 2.2627],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     291.44050457, -75.65397515, -5.83737838, 3.56167864, -0.28165533, -0.10557063, 0.02376629,
     0.00148959, -0.00093436, -0.00002602, 0.00004857, -0.00000518, -0.00000065, 0.00000006,
     0.00000007,

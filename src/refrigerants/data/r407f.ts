@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.6381694539, -2.0982250447, -0.5881370362, -0.1219408948, -0.029834303, -0.0066280291,
   -0.0015040296, -0.0003146053, -0.0000658172, -0.0000153761, -0.0000031222, -0.0000002168,
   -0.0000000068, -0.0000000691, -0.0000000605, -0.0000000096, 0.0000000107, 0.0000000079,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.4674353021, -2.256205556, -0.6338237575, -0.1375437417, -0.0343561197, -0.0078982175,
   -0.0018158111, -0.0003976349, -0.0000883676, -0.0000197898, -0.0000034156, -0.0000003829,
   -0.0000001558, -0.0000001311, -0.0000000408, 0.0000000155, 0.0000000171, 0.0000000022,
@@ -23,14 +23,14 @@ const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1093.5340771, 322.8971064, -4.4446315, 3.0165213, -0.4099533, 0.3027968, -0.077014, -0.0028672,
   0.0097443, -0.0005047, -0.0015937, 0.0007139, -0.000039, 0.0000065, -0.0000352, 0.0000144,
   -0.000002, -0.0000008, 0.0000014,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.501665787, -2.375947697, -0.516502188, -0.132278145, -0.032295582, -0.007944534, -0.001796712,
   -0.000404428, -0.000094805, -0.000022612, -0.000002184, 0.000000363, -0.000000108, -0.000000351,
   -0.000000125, 0.000000047, 0.000000056, 0.00000001, -0.000000012, -0.000000009, -0.000000001,
@@ -40,7 +40,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3574, 2.1402],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.80387113, -70.08276008, -3.73409809, 2.38971958, -0.19393385, -0.05028442, 0.01199372,
     -0.00022153, -0.0001245, 0.0000415, -0.00006373, 0.00002044, 0.00001013, -0.00000648,
     -0.00000074, 0.00000061, 0.00000042, -0.00000008, -0.00000011,
@@ -50,7 +50,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.4172, 2.2308],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.22070412, -70.12169487, -3.10595906, 2.42485369, -0.23913851, -0.04643234, 0.0131239,
     -0.00005218, -0.00028027, -0.00002895, -0.00000958, 0.00002848, -0.00000473, -0.00000533,
     0.00000113, 0.00000106, -0.00000004, -0.00000029, -0.00000005, 0.00000008,

@@ -7,21 +7,21 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.8765246279, -2.0131157868, -0.6215772405, -0.1281556629, -0.0339414345, -0.0077865156,
   -0.0018247379, -0.0004190624, -0.000093396, -0.0000205566, -0.0000044731, -0.0000009806,
   -0.000000213, -0.0000000468, -0.0000000101, -0.0000000022, -0.0000000005,
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.8738610003, -2.014698207, -0.6212437587, -0.1284282872, -0.0340063996, -0.0077845372,
   -0.00185382, -0.0004285412, -0.0000963157, -0.0000212333, -0.0000046247, -0.0000010135,
   -0.0000002202, -0.0000000484, -0.0000000105, -0.0000000023, -0.0000000005,
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1020.2413035, 362.4916669, -11.5896152, 6.3762383, -2.0497973, 1.0659551, -0.3615398, 0.118578,
   -0.0534423, 0.0293304, -0.0153244, 0.0067874, -0.0027513, 0.0011075, -0.0004416, 0.000152,
   -0.0000348, -0.0000025, 0.0000097, -0.0000087, 0.0000063, -0.0000042, 0.0000025, -0.0000015,
@@ -29,7 +29,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.909488453, -2.272290672, -0.473063408, -0.127445609, -0.030122316, -0.008165784, -0.001673108,
   -0.000493411, -0.000071551, -0.000031657, 0.0000004, -0.000003398, 0.000000748, -0.000000471,
   0.000000167, -0.000000081, 0.000000036, -0.000000016, 0.000000008, -0.000000004, 0.000000002,
@@ -38,7 +38,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.1909, 2.082],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.38318931, -67.59750648, -6.31466188, 2.87297314, -0.12076641, -0.08903523, 0.01252837,
     0.00262795, -0.00084533, -0.00001924, 0.00004201, -0.00000475, -0.00000166, 0.00000061,
   ]),
@@ -47,7 +47,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.1923, 2.0831],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.39047553, -67.61302102, -6.32253025, 2.88657236, -0.12352491, -0.0899703, 0.01394094,
     0.00216951, -0.00087571, 0.00002696, 0.00003817, -0.00000808, -0.00000091, 0.00000076,
     -0.00000009,

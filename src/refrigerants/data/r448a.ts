@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.6277131517, -2.0787969332, -0.5849579257, -0.1213799879, -0.0296773776, -0.0065996573,
   -0.0014933343, -0.0003122909, -0.0000651806, -0.0000149419, -0.0000031652, -0.0000002827,
   -0.0000000039, -0.0000000403, -0.0000000504, -0.0000000145, 0.0000000057, 0.0000000069,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.4486175067, -2.2315291353, -0.6234826218, -0.1349777689, -0.033652633, -0.0077231914,
   -0.0017657315, -0.0003858118, -0.0000859093, -0.0000195374, -0.000003675, -0.0000004728,
   -0.0000001192, -0.0000001059, -0.0000000452, 0.0000000037, 0.0000000118, 0.000000004,
@@ -23,14 +23,14 @@ const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1073.3848983, 317.9858699, -4.7207993, 2.7841965, -0.2966887, 0.2112548, -0.0497404, 0.0003927,
   0.0060359, 0.0000207, -0.0014366, 0.0005657, -0.0000846, 0.0000473, -0.0000175, 0.0000007,
   -0.0000019, -0.0000006, 0.0000011,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.52828511, -2.345772074, -0.506637796, -0.130073022, -0.031530549, -0.007789154, -0.001738477,
   -0.000392932, -0.000090046, -0.000022587, -0.000002863, 0.000000188, 0.000000017, -0.000000263,
   -0.000000127, 0.00000001, 0.000000036, 0.000000016, -0.000000002, -0.000000006, -0.000000003, 0,
@@ -40,7 +40,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3523, 2.1302],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.88054198, -70.17761826, -3.70977073, 2.39030105, -0.19721533, -0.04934121, 0.01182976,
     -0.00018937, -0.00012881, 0.00003571, -0.0000539, 0.00001479, 0.00000985, -0.00000526,
     -0.00000057, 0.00000025, 0.00000036, 0, -0.00000008,
@@ -50,7 +50,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.4225, 2.2197],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.3428213, -70.21170999, -3.13350874, 2.42243375, -0.23668821, -0.04655018, 0.01279358,
     0.00011395, -0.00029319, -0.00003321, -0.0000083, 0.00002361, -0.00000221, -0.00000431,
     0.0000003, 0.00000088, 0.00000007, -0.0000002,

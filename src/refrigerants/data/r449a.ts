@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.609734468, -2.0775302296, -0.5842977462, -0.1211968863, -0.0296213403, -0.0065887407,
   -0.0014888114, -0.0003127207, -0.0000656217, -0.0000149577, -0.0000031849, -0.0000002981,
   -0.0000000159, -0.0000000438, -0.0000000517, -0.0000000137, 0.0000000066, 0.0000000071,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.4430234326, -2.2186171942, -0.6198138114, -0.1338461348, -0.033379305, -0.0076565322,
   -0.0017516351, -0.0003845015, -0.0000856906, -0.0000194354, -0.0000036933, -0.0000004769,
   -0.0000001091, -0.000000106, -0.0000000523, 0.0000000018, 0.0000000147, 0.0000000056,
@@ -23,14 +23,14 @@ const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1074.3840236, 317.0109274, -4.5067256, 2.6824943, -0.2810496, 0.2021915, -0.0469126, 0.0013702,
   0.0046633, 0.000467, -0.0014989, 0.0006894, -0.0001345, 0.0000459, -0.0000252, 0.0000053,
   -0.0000014, -0.0000001, 0.0000009,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.534640842, -2.332626552, -0.504158272, -0.128652629, -0.031341728, -0.007694524, -0.001727536,
   -0.000392331, -0.00008924, -0.000022564, -0.000002992, 0.000000201, 0.000000068, -0.000000272,
   -0.000000151, 0.000000008, 0.000000047, 0.000000019, -0.000000005, -0.000000008, -0.000000002,
@@ -40,7 +40,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3513, 2.1293],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.74105577, -70.02540263, -3.7209062, 2.38844259, -0.19639006, -0.04929912, 0.0117092,
     -0.00009784, -0.00016133, 0.00003395, -0.00004765, 0.00001297, 0.00000965, -0.00000508,
     -0.0000006, 0.00000023, 0.00000039, 0, -0.0000001,
@@ -50,7 +50,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.4181, 2.2125],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.21820043, -70.05684629, -3.16449938, 2.41626553, -0.23196134, -0.04714536, 0.01268605,
     0.00018131, -0.00032388, -0.00002519, -0.00000626, 0.00002079, -0.00000112, -0.00000408,
     -0.0000001, 0.00000086, 0.00000023, -0.00000021, -0.0000001,

@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.1147546419, -2.5383982227, -0.7665669077, -0.1810126752, -0.0482605635, -0.0118857,
   -0.0029138933, -0.000681317, -0.0001567933, -0.0000355102, -0.0000076809, -0.0000017111,
   -0.0000004661, -0.0000000686, 0.0000000367, -0.0000000018, -0.0000000281, -0.0000000099,
@@ -16,7 +16,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.097060825, -2.5518540922, -0.7689046487, -0.1818524802, -0.0485476145, -0.0119938624,
   -0.0029470254, -0.0006911157, -0.0001600031, -0.0000366776, -0.0000080595, -0.0000018893,
   -0.0000005311, -0.0000000565, 0.0000000587, -0.0000000042, -0.0000000387, -0.0000000119,
@@ -25,14 +25,14 @@ const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1102.8537928, 329.2288926, -3.716563, 3.1083088, -0.0476089, 0.1110345, -0.0266149, 0.0133091,
   0.0036459, -0.0007843, -0.0020867, 0.0000843, 0.00025, 0.0001873, 0.0000026, -0.0000518,
   -0.0000232, 0.0000037, 0.0000068, 0.0000022, -0.0000005, -0.0000007,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.362134448, -2.65298566, -0.631446868, -0.175239448, -0.045821388, -0.012115279, -0.002945784,
   -0.000719281, -0.000164236, -0.000037719, -0.000004774, -0.000002315, -0.000001163, 0.00000009,
   0.000000379, -0.000000034, -0.000000161, -0.000000019, 0.000000055, 0.000000017, -0.000000017,
@@ -42,7 +42,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3832, 2.3687],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     295.2626079, -81.94923596, -2.85087373, 3.10454054, -0.38526176, -0.05827689, 0.02244581,
     -0.00094915, -0.00057404, 0.0000729, 0.00000262, 0.0000085, -0.00000618, -0.00000058, 0.0000033,
     -0.00000102, -0.00000118, 0.00000068, 0.00000037, -0.00000033, -0.0000001, 0.00000014,
@@ -53,7 +53,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3909, 2.376],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     295.22640364, -81.94589925, -2.81329442, 3.10220924, -0.38591855, -0.05778986, 0.02220746,
     -0.00089179, -0.00055333, 0.00006029, 0.00000283, 0.00001041, -0.00000843, 0.00000033,
     0.00000405, -0.0000016, -0.00000145, 0.00000099, 0.00000044, -0.00000047, -0.0000001, 0.0000002,

@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.4585389162, -1.9737789769, -0.5121864828, -0.1006729, -0.0228266385, -0.0047544582,
   -0.0009837021, -0.0001904015, -0.0000403464, -0.0000096092, -0.0000013539, 0.000000304,
   0.0000000841, -0.0000001168, -0.0000000791, -0.0000000021, 0.0000000197, 0.000000009,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.3346428342, -2.0553814709, -0.524825554, -0.1046101526, -0.0238900422, -0.0050194318,
   -0.0010289108, -0.0002034031, -0.0000444199, -0.0000097567, -0.0000011213, 0.000000244,
   -0.0000000044, -0.0000001405, -0.0000000644, 0.0000000106, 0.0000000213, 0.000000006,
@@ -23,14 +23,14 @@ const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1145.1587151, 297.7447471, -2.8908282, 1.6918123, -0.0709044, 0.1189129, -0.0376014, 0.004448,
   0.0032926, -0.0008881, -0.0005284, 0.0001915, 0.0000532, 0.0000178, -0.0000152, -0.0000064,
   -0.0000016, 0.0000016, 0.0000011,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.588149281, -2.13657426, -0.42809927, -0.100041822, -0.022637597, -0.005064746, -0.000980145,
   -0.000201235, -0.000054727, -0.000013557, 0.00000035, 0.000001635, 0.000000085, -0.000000483,
   -0.000000213, 0.000000042, 0.000000075, 0.000000021, -0.000000011, -0.00000001, -0.000000002,
@@ -40,7 +40,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.4425, 2.0865],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     278.281327, -64.13249463, -2.65241941, 1.83431145, -0.1605074, -0.02973631, 0.00718686,
     0.00004119, -0.00000187, -0.00006545, -0.00003262, 0.0000261, 0.00000608, -0.00000583,
     -0.00000157, 0.00000101, 0.00000054, -0.00000015, -0.00000015,
@@ -50,7 +50,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.4977, 2.1394],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     278.07182428, -64.123406, -2.43870773, 1.82522654, -0.16722836, -0.02953377, 0.00710215,
     0.00038435, -0.00011879, -0.00010122, 0.00000267, 0.00002477, 0.00000001, -0.00000532,
     -0.00000067, 0.0000012, 0.00000034, -0.00000025, -0.00000012,

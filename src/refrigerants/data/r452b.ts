@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.7710274084, -2.0272642546, -0.5551708081, -0.1118903672, -0.0268293303, -0.0058608385,
   -0.0012869376, -0.000267793, -0.0000549041, -0.000011568, -0.0000023701, -0.0000004261,
   -0.0000000872, -0.0000000195, -0.0000000107, -0.000000003, 0.0000000008, 0.000000001,
@@ -15,7 +15,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.7378618528, -2.0444090952, -0.5551855, -0.112811062, -0.0272523292, -0.0060036102,
   -0.001331519, -0.0002831625, -0.0000600527, -0.0000132814, -0.0000028901, -0.0000005987,
   -0.0000001318, -0.0000000362, -0.0000000172, -0.0000000055, 0.0000000003, 0.0000000011,
@@ -23,14 +23,14 @@ const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   988.9179819, 290.4401261, -3.3282036, 2.0295963, -0.1686273, 0.0633574, -0.0044002, -0.0003938,
   0.0012979, 0.0001638, -0.0005362, 0.0003111, -0.0001183, 0.0000369, -0.000007, -0.0000019,
   0.0000019, -0.0000007,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.558839346, -2.190487654, -0.442067402, -0.108410473, -0.025194278, -0.006066023, -0.001294653,
   -0.000294919, -0.000056118, -0.000015559, -0.000002456, -0.00000066, -0.000000026, -0.000000064,
   -0.000000036, -0.00000001, 0.000000004, 0.000000004, 0.000000001, -0.000000001,
@@ -39,7 +39,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3743, 2.1046],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     282.08507995, -67.24138817, -3.69840228, 2.20366176, -0.16422395, -0.04480465, 0.00910837,
     0.00034093, -0.00021491, 0.00001168, -0.00001006, 0.00000388, 0.00000157, -0.00000113,
     0.00000017, -0.00000008, 0.00000007,
@@ -49,7 +49,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3944, 2.1169],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     282.01539563, -67.25281102, -3.628708, 2.21620403, -0.16546384, -0.04602941, 0.00940427,
     0.00045603, -0.00025613, 0.00000972, -0.00000796, 0.00000441, 0.00000102, -0.00000079, 0,
     -0.00000007, 0.00000008,

@@ -7,28 +7,28 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.6894198698, -2.0432793093, -0.5779790119, -0.1197389793, -0.0293358668, -0.0065538742,
   -0.0014743725, -0.0003156573, -0.0000675236, -0.0000136911, -0.0000030314, -0.0000005918,
   -0.0000001473, -0.0000000238, -0.000000006, -0.0000000014, 0.0000000001,
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.4985274576, -2.1866492731, -0.6044976155, -0.1298363812, -0.0323203918, -0.0073855015,
   -0.0016707977, -0.0003666889, -0.0000785225, -0.0000166488, -0.000003506, -0.0000007553,
   -0.0000001584, -0.0000000309, -0.0000000071, -0.0000000011, 0, -0.0000000002,
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   998.0783521, 301.6912453, -5.2721413, 2.4701179, -0.2115541, 0.0580499, -0.0044938, 0.0153455,
   -0.0060494, 0.0016044, -0.0005559, 0.000238, -0.0000885, 0.0000212, 0.0000014, -0.0000046,
   0.0000023,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.507172158, -2.296372332, -0.489257057, -0.124940955, -0.03020278, -0.007422929, -0.00164128,
   -0.000386842, -0.000074245, -0.000017988, -0.000003254, -0.000000831, -0.000000132, -0.000000027,
   -0.000000008, 0, 0.000000001,
@@ -37,7 +37,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3418, 2.1111],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     285.27273032, -70.56182427, -3.72724686, 2.39820003, -0.19567729, -0.04912618, 0.01111829,
     0.000292, -0.00029251, -0.00000449, 0.00001874, -0.00000734, 0.00000264, -0.00000094,
     0.00000036, -0.00000013,
@@ -47,7 +47,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.4279, 2.1981],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     284.82752558, -70.58838575, -3.25314913, 2.42511812, -0.225418, -0.04868564, 0.01213795,
     0.00054232, -0.00048009, 0.00002927, 0.00001207, -0.00000168, -0.00000056, 0.0000003,
     -0.00000003, -0.00000006,

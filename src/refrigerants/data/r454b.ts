@@ -7,28 +7,28 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.7785239935, -2.0347462772, -0.5591469561, -0.1131842018, -0.0272388425, -0.0059722072,
   -0.0013140745, -0.000276675, -0.0000570495, -0.0000117079, -0.0000024447, -0.0000004903,
   -0.000000111, -0.0000000188, -0.0000000046, -0.0000000008,
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.7383118947, -2.0567560231, -0.5599021622, -0.114519365, -0.02782485, -0.0061749437,
   -0.0013798294, -0.0002993309, -0.0000645056, -0.0000142232, -0.0000032244, -0.0000007619,
   -0.0000001918, -0.000000046, -0.0000000125, -0.0000000032, -0.0000000007, -0.0000000003,
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   977.0972809, 288.8402188, -3.468824, 2.0388013, -0.1681608, 0.0250739, 0.0132113, 0.0018573,
   -0.0016761, 0.0007952, -0.0004496, 0.0002361, -0.0001013, 0.0000323, -0.0000047, -0.0000026,
   0.0000023, -0.0000008,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.542050748, -2.20180635, -0.445789592, -0.110163059, -0.025699423, -0.006241912, -0.001339969,
   -0.000316842, -0.000058528, -0.00001629, -0.000002712, -0.00000097, -0.000000138, -0.000000059,
   -0.000000009, -0.000000002,
@@ -37,7 +37,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3729, 2.1088],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     282.63366469, -67.81569864, -3.69904977, 2.23315703, -0.16854759, -0.04559853, 0.00935736,
     0.00043108, -0.00027938, 0.00001489, 0.00000229, -0.00000094, 0.000001, -0.00000056, 0.00000023,
     -0.00000009,
@@ -47,7 +47,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3964, 2.1242],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     282.5475724, -67.83119649, -3.61196564, 2.2504709, -0.17032841, -0.04691267, 0.00972827,
     0.0005473, -0.00032692, 0.0000169, 0.00000329, -0.00000001, 0.00000015, -0.00000021, 0.00000013,
   ]),

@@ -7,28 +7,28 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.6059180423, -2.0676582178, -0.5938147989, -0.1254019762, -0.0311262269, -0.0070444342,
   -0.0016070661, -0.0003487583, -0.0000765667, -0.0000156385, -0.000003529, -0.0000007164,
   -0.000000176, -0.0000000319, -0.0000000077, -0.0000000019, -0.0000000001,
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.3771334458, -2.2464822147, -0.6287455336, -0.1376132169, -0.0346107072, -0.0080091103,
   -0.0018286472, -0.0004068538, -0.0000884508, -0.0000190198, -0.0000040713, -0.0000008936,
   -0.0000001895, -0.000000039, -0.0000000093, -0.0000000016, 0, -0.0000000003, -0.0000000001,
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1008.6871388, 306.4049775, -5.3324455, 2.5581949, -0.1994359, 0.0685817, -0.0130845, 0.0221624,
   -0.0078681, 0.0017424, -0.0004707, 0.0001767, -0.0000623, 0.0000139, 0.0000018, -0.0000037,
   0.0000015,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.490837278, -2.346608592, -0.510823329, -0.132261164, -0.032472888, -0.008048999, -0.001796109,
   -0.000430838, -0.00008375, -0.000020323, -0.000003795, -0.000000946, -0.000000161, -0.000000033,
   -0.000000011, 0, 0.000000001, -0.000000001,
@@ -37,7 +37,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3328, 2.1235],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     287.27795631, -72.68523786, -3.71163078, 2.52433638, -0.219416, -0.0519276, 0.01275183,
     0.00018984, -0.00032685, -0.00001811, 0.00003155, -0.00001034, 0.00000227, -0.00000045,
     0.00000019, -0.00000009,
@@ -47,7 +47,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.4315, 2.229],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     286.76249638, -72.69659978, -3.16200164, 2.5344273, -0.25378685, -0.04935817, 0.01350427,
     0.00049628, -0.000564, 0.00003983, 0.00001704, -0.00000321, -0.00000069, 0.00000051, -0.0000001,
     -0.00000005, 0.00000005,

@@ -7,28 +7,28 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.6126660688, -1.9893019099, -0.6136687113, -0.1273447693, -0.0337502787, -0.0077911547,
   -0.0018786856, -0.0004284032, -0.0000951448, -0.0000207342, -0.0000045117, -0.0000009828,
   -0.0000002138, -0.0000000466, -0.0000000101, -0.0000000022, -0.0000000005,
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.6121970304, -1.9891666872, -0.6132809835, -0.1273796464, -0.0337774009, -0.0078153269,
   -0.0019058666, -0.0004379167, -0.000097843, -0.0000213484, -0.0000046459, -0.0000010119,
   -0.0000002201, -0.000000048, -0.0000000104, -0.0000000023, -0.0000000005,
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1014.2001306, 348.1347748, -8.6132564, 4.1326532, -0.5899498, 0.5243374, -0.2532174, 0.1219145,
   -0.0448256, 0.0204031, -0.0094022, 0.0048087, -0.0022386, 0.0010492, -0.0004909, 0.0002398,
   -0.0001178, 0.0000577, -0.0000281, 0.0000137, -0.0000068, 0.0000034, -0.0000017, 0.0000008,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.94345476, -2.236968172, -0.463971566, -0.126966818, -0.029376824, -0.008518343, -0.001599623,
   -0.000594275, -0.00003248, -0.000052539, 0.000009562, -0.000007075, 0.000002602, -0.00000132,
   0.000000586, -0.000000286, 0.000000134, -0.000000065, 0.000000031, -0.000000015, 0.000000007,
@@ -38,7 +38,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.1924, 2.07],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     283.95611639, -67.24103807, -6.25050916, 2.8784019, -0.12635735, -0.08802955, 0.01386547,
     0.00160299, -0.00066854, 0.00004781, 0.00001291, -0.00000618, 0.00000115, 0.00000025,
     -0.00000016,
@@ -48,7 +48,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.193, 2.07],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     283.95842143, -67.24423992, -6.25319146, 2.88290022, -0.12639816, -0.08780907, 0.01431242,
     0.00132986, -0.0006672, 0.00007687, 0.00000874, -0.000008, 0.00000167, 0.00000031, -0.0000002,
   ]),

@@ -7,28 +7,28 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa) at the bubble point
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.171357373, -2.3583071122, -0.6884086619, -0.1543352629, -0.0395805433, -0.0093138705,
   -0.0021834512, -0.0004924546, -0.0001089374, -0.0000234744, -0.0000050346, -0.0000010722,
   -0.0000002422, -0.0000000574, -0.0000000139, -0.0000000037, -0.0000000011, -0.0000000003,
 ]);
 
 // ln(p/Pa) at the dew point
-const dew: readonly number[] = /* @__PURE__ */ Object.freeze([
+const dew: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.1680651132, -2.363827086, -0.6926712161, -0.1568671241, -0.0406824184, -0.0097088708,
   -0.0023110048, -0.0005317301, -0.0001206113, -0.0000267288, -0.0000058751, -0.0000012711,
   -0.0000002828, -0.0000000645, -0.000000015, -0.0000000039, -0.0000000012, -0.0000000003,
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   1080.941931, 315.8237393, -2.8161693, 2.3303236, -0.0384789, 0.0789154, -0.0128264, 0.0123696,
   -0.0030482, 0.0008892, -0.0006642, 0.0003167, -0.0000749, -0.0000012, 0.0000036, 0.0000014,
   -0.0000015,
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   3.455657628, -2.47538248, -0.564535795, -0.150758727, -0.038223454, -0.009792957, -0.002273658,
   -0.000573757, -0.000114121, -0.000029698, -0.000004891, -0.000001381, -0.000000132, -0.00000009,
   -0.000000003, -0.000000004, -0.000000003, -0.000000001,
@@ -37,7 +37,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // Bubble temperature, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3848, 2.2786],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     290.64223868, -76.73154846, -3.19521966, 2.76854196, -0.29875457, -0.05412101, 0.01718848,
     -0.00016103, -0.00056778, 0.0000616, 0.00001589, -0.00000463, 0.00000029, -0.0000001,
     0.00000008,
@@ -47,7 +47,7 @@ const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
 // Dew temperature, K
 const dewInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.3852, 2.2824],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     290.55437818, -76.76114303, -3.10263019, 2.79910148, -0.30439858, -0.05558224, 0.0176676,
     -0.00009459, -0.00060832, 0.0000575, 0.00001991, -0.00000472, -0.00000003, -0.00000001,
     0.00000007,

@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   13.2170062186, -2.6820326952, -1.0044771713, -0.2714757996, -0.0883722109, -0.0258996936,
   -0.007682979, -0.0021874009, -0.0006134344, -0.0001690964, -0.0000431467, -0.0000098757,
   -0.000003532, -0.0000018477, -0.0000003244, 0.0000003206, 0.0000000915, -0.0000001603,
@@ -17,7 +17,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   462.2136977, 185.1713525, -5.7858775, 3.5059628, -0.805769, 0.4305592, -0.2255229, 0.137025,
   -0.0834063, 0.0474912, -0.0255757, 0.0141691, -0.0082733, 0.0047596, -0.0026516, 0.0015349,
   -0.0009385, 0.0005578, -0.0003145, 0.0001827, -0.0001125, 0.0000672, -0.0000382, 0.0000225,
@@ -25,7 +25,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   2.890974785, -2.901275887, -0.790757831, -0.265873694, -0.079287509, -0.027844745, -0.006291183,
   -0.002975382, -0.000243507, -0.000401191, 0.000098985, -0.00007928, 0.00003526, -0.000029368,
   0.000016156, -0.000007145, 0.000004904, -0.000003919, 0.000001772, -0.000000792, 0.000000789,
@@ -36,7 +36,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0829, 2.4434],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     318.84726131, -103.2502221, -7.98427858, 6.36238505, -0.65489086, -0.24227003, 0.07046692,
     0.00382829, -0.00429178, 0.00024814, 0.00015898, 0.00007324, -0.00002963, -0.00005897,
     0.00003244, 0.00002146, -0.00001961, -0.00000654, 0.00000999, 0.0000017, -0.00000481,

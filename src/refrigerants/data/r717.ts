@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   14.2642270176, -2.8141786515, -1.0507283003, -0.2812906719, -0.0904090899, -0.0260943306,
   -0.007642481, -0.002108427, -0.0005631456, -0.0001453872, -0.0000387064, -0.0000121344,
   -0.0000034923, -0.0000012355, -0.0000003034, -0.000000101, -0.0000000339, 0.0000000099,
@@ -17,7 +17,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   501.0251007, 215.8089945, -6.0175106, 3.3478229, -0.9989384, 0.4208247, -0.2035635, 0.128138,
   -0.0526332, 0.0172966, 0.0071879, -0.0070049, 0.0035776, -0.0008293, -0.0001657, 0.0001182,
   0.0000276, -0.0000339, -0.000049, 0.0001038, -0.0000997, 0.0000656, -0.0000344, 0.0000176,
@@ -25,7 +25,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   2.767966992, -3.098656136, -0.824013478, -0.277998658, -0.080775219, -0.027881144, -0.006876198,
   -0.002406832, -0.000482117, -0.00015513, -0.000040303, -0.000001053, -0.000014598, 0.000004524,
   -0.000001625, -0.000000638, 0.000000469, -0.000000213, 0.000000359, -0.000000532, 0.000000442,
@@ -36,7 +36,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0853, 2.5009],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     317.74186106, -101.9844554, -8.01382787, 6.21259977, -0.64314022, -0.23039079, 0.06847064,
     0.00164001, -0.00336564, 0.00053426, 0.00005773, -0.0000711, -0.00000675, 0.00003305,
     -0.00001735, 0.000004, -0.00000083, 0.00000063, -0.00000002, -0.00000066, 0.00000067,

@@ -7,7 +7,7 @@ import { kelvin } from "../../quantity/units/temperature.ts";
 import type { Refrigerant } from "../refrigerant.ts";
 
 // ln(p/Pa)
-const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
+const bubble: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   14.8700517462, -1.2649980752, -0.3735475706, -0.0569957494, -0.0137344735, -0.0025241165,
   -0.0005342107, -0.0001049194, -0.0000205156, -0.0000041965, -0.0000002184, 0.0000000379,
   -0.0000002081, 0.0000001066, 0.0000000093, -0.0000001493, 0.0000000659, 0.0000000526,
@@ -16,7 +16,7 @@ const bubble: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Density of the saturated liquid, kg/m³
-const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
+const liquid: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   877.2739129, 307.981611, -10.477114, 4.6758538, -1.4754505, 0.6860794, -0.27995, 0.1258535,
   -0.0589038, 0.0224781, -0.0103672, 0.0056945, 0.0026433, -0.0073402, 0.0054343, -0.0013229,
   -0.0017448, 0.002363, -0.0010952, -0.0000894, 0.0003412, -0.0001547, -0.0000034, 0.0000539,
@@ -25,7 +25,7 @@ const liquid: readonly number[] = /* @__PURE__ */ Object.freeze([
 ]);
 
 // Logarithm of the density of the saturated vapor in kg/m³
-const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
+const vapor: readonly number[] = /* @__PURE__ */ Object.freeze<number[]>([
   4.546522007, -1.598384456, -0.250244784, -0.06324447, -0.008804862, -0.003877566, 0.000148295,
   -0.000429727, 0.000116117, -0.000049647, 0.000007673, 0.00000188, -0.000000032, -0.000001988,
   0.000001982, -0.000001896, 0.000001236, -0.000000434, 0.00000015, -0.000000077, 0.000000053,
@@ -36,7 +36,7 @@ const vapor: readonly number[] = /* @__PURE__ */ Object.freeze([
 // T, K
 const bubbleInverse: Refrigerant["saturation"]["dewInverse"] = {
   s: [0.0842, 1.6299],
-  terms: /* @__PURE__ */ Object.freeze([
+  terms: /* @__PURE__ */ Object.freeze<number[]>([
     266.91166612, -45.1814045, -6.76622736, 1.60877493, 0.05544674, -0.04621892, 0.00163077,
     0.0011793, -0.00015554, -0.00001777, -0.00001217, 0.00001161, 0.00000369, -0.0000079,
     0.00000595, -0.0000001, -0.00000532, 0.00000412, 0.00000037, -0.00000223, 0.00000127,

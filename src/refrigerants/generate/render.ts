@@ -71,7 +71,7 @@ export const ${id}: Refrigerant = /* @__PURE__ */ frozenInPlace({
 function constants(series: SaturationSeries, model: Refrigerant["model"]): string {
   // Frozen here, lists of numbers need not be walked when the file is loaded.
   const table = (terms: readonly number[]) =>
-    `/* @__PURE__ */ Object.freeze([\n  ${terms.map(plain).join(", ")},\n])`;
+    `/* @__PURE__ */ Object.freeze<number[]>([\n  ${terms.map(plain).join(", ")},\n])`;
   const list = (comment: string, name: string, terms: readonly number[]) =>
     `// ${comment}\nconst ${name}: readonly number[] = ${table(terms)};\n\n`;
   const inverse = (comment: string, name: string, { s, terms }: SaturationSeries["dewInverse"]) =>
