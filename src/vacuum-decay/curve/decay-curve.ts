@@ -6,7 +6,6 @@ import { frozen } from "../../quantity/frozen.ts";
 import { Quantity } from "../../quantity/quantity.ts";
 import { micron } from "../../quantity/units/pressure.ts";
 import { second } from "../../quantity/units/time.ts";
-import type { Segment } from "../collect.ts";
 import type { DecayReading } from "../decay-reading.ts";
 import { type Component, componentAt } from "./component.ts";
 import { fastTaus, type SlowShape, slowShapes } from "./shapes.ts";
@@ -35,7 +34,11 @@ export interface DecayFit {
   };
 }
 
-export function fitOf(best: Component, segment: Segment): DecayFit {
+/** The best model of a stretch, as it is handed out; times in s, the origin in Pa. */
+export function fitOf(
+  best: Component,
+  segment: { readonly start: number; readonly last: number; readonly origin: number },
+): DecayFit {
   const { weight: _, endRate: _rate, endRateU: _u, ...rest } = best;
   const shape = slowShapes[best.shape];
   return {
