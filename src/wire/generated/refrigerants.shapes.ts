@@ -501,6 +501,56 @@ export function SuperheatInputShape(): Shape {
   }));
 }
 
+export function BubblePressureInputShape(): Shape {
+  return once(BubblePressureInputShape, () => ({
+    type: "BubblePressureInput",
+    fields: { refrigerant: byDesignation, temperature: "temperature" },
+  }));
+}
+
+export function BubbleTemperatureInput1Shape(): Shape {
+  return once(BubbleTemperatureInput1Shape, () => ({
+    type: "BubbleTemperatureInput1",
+    fields: {
+      refrigerant: byDesignation,
+      pressure: { either: ["absolutePressure", "gaugePressure"] },
+      atmosphere: "absolutePressure",
+    },
+  }));
+}
+
+export function BubbleTemperatureInput2Shape(): Shape {
+  return once(BubbleTemperatureInput2Shape, () => ({
+    type: "BubbleTemperatureInput2",
+    fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
+  }));
+}
+
+export function DewPressureInputShape(): Shape {
+  return once(DewPressureInputShape, () => ({
+    type: "DewPressureInput",
+    fields: { refrigerant: byDesignation, temperature: "temperature" },
+  }));
+}
+
+export function DewTemperatureInput1Shape(): Shape {
+  return once(DewTemperatureInput1Shape, () => ({
+    type: "DewTemperatureInput1",
+    fields: {
+      refrigerant: byDesignation,
+      pressure: { either: ["absolutePressure", "gaugePressure"] },
+      atmosphere: "absolutePressure",
+    },
+  }));
+}
+
+export function DewTemperatureInput2Shape(): Shape {
+  return once(DewTemperatureInput2Shape, () => ({
+    type: "DewTemperatureInput2",
+    fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
+  }));
+}
+
 export function PressureTemperatureTableInput1OptionsShape(): Shape {
   return once(PressureTemperatureTableInput1OptionsShape, () => ({
     type: "PressureTemperatureTableInput1Options",
@@ -625,56 +675,6 @@ export function SaturatedVaporDensityInputShape(): Shape {
   return once(SaturatedVaporDensityInputShape, () => ({
     type: "SaturatedVaporDensityInput",
     fields: { refrigerant: byDesignation, temperature: "temperature" },
-  }));
-}
-
-export function BubblePressureInputShape(): Shape {
-  return once(BubblePressureInputShape, () => ({
-    type: "BubblePressureInput",
-    fields: { refrigerant: byDesignation, temperature: "temperature" },
-  }));
-}
-
-export function DewPressureInputShape(): Shape {
-  return once(DewPressureInputShape, () => ({
-    type: "DewPressureInput",
-    fields: { refrigerant: byDesignation, temperature: "temperature" },
-  }));
-}
-
-export function BubbleTemperatureInput1Shape(): Shape {
-  return once(BubbleTemperatureInput1Shape, () => ({
-    type: "BubbleTemperatureInput1",
-    fields: {
-      refrigerant: byDesignation,
-      pressure: { either: ["absolutePressure", "gaugePressure"] },
-      atmosphere: "absolutePressure",
-    },
-  }));
-}
-
-export function BubbleTemperatureInput2Shape(): Shape {
-  return once(BubbleTemperatureInput2Shape, () => ({
-    type: "BubbleTemperatureInput2",
-    fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
-  }));
-}
-
-export function DewTemperatureInput1Shape(): Shape {
-  return once(DewTemperatureInput1Shape, () => ({
-    type: "DewTemperatureInput1",
-    fields: {
-      refrigerant: byDesignation,
-      pressure: { either: ["absolutePressure", "gaugePressure"] },
-      atmosphere: "absolutePressure",
-    },
-  }));
-}
-
-export function DewTemperatureInput2Shape(): Shape {
-  return once(DewTemperatureInput2Shape, () => ({
-    type: "DewTemperatureInput2",
-    fields: { refrigerant: byDesignation, pressure: "absolutePressure" },
   }));
 }
 

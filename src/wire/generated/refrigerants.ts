@@ -100,6 +100,42 @@ export const subcoolingInput: Codec<ArgumentsOf<typeof subcooling, ["refrigerant
 export const superheatInput: Codec<ArgumentsOf<typeof superheat, ["refrigerant", "reading"]>> =
   /* @__PURE__ */ codecOf({ id: "superheatInput", name: "input", shape: SuperheatInputShape });
 
+/** JSON of what `bubblePressure` takes. Source: the library's own format. */
+export const bubblePressureInput: Codec<
+  ArgumentsOf<typeof bubblePressure, ["refrigerant", "temperature"]>
+> = /* @__PURE__ */ codecOf({
+  id: "bubblePressureInput",
+  name: "input",
+  shape: BubblePressureInputShape,
+});
+
+/** JSON of what `bubbleTemperature` takes. Source: the library's own format. */
+export const bubbleTemperatureInput: Codec<
+  ArgumentsOf<typeof bubbleTemperature, ["refrigerant", "pressure", "atmosphere"]>
+> = /* @__PURE__ */ codecOf({
+  id: "bubbleTemperatureInput",
+  name: "input",
+  shape: () => ({ either: [BubbleTemperatureInput1Shape(), BubbleTemperatureInput2Shape()] }),
+});
+
+/** JSON of what `dewPressure` takes. Source: the library's own format. */
+export const dewPressureInput: Codec<
+  ArgumentsOf<typeof dewPressure, ["refrigerant", "temperature"]>
+> = /* @__PURE__ */ codecOf({
+  id: "dewPressureInput",
+  name: "input",
+  shape: DewPressureInputShape,
+});
+
+/** JSON of what `dewTemperature` takes. Source: the library's own format. */
+export const dewTemperatureInput: Codec<
+  ArgumentsOf<typeof dewTemperature, ["refrigerant", "pressure", "atmosphere"]>
+> = /* @__PURE__ */ codecOf({
+  id: "dewTemperatureInput",
+  name: "input",
+  shape: () => ({ either: [DewTemperatureInput1Shape(), DewTemperatureInput2Shape()] }),
+});
+
 /** JSON of what `pressureTemperatureTable` takes. Source: the library's own format. */
 export const pressureTemperatureTableInput: Codec<
   ArgumentsOf<typeof pressureTemperatureTable, ["refrigerant", "options"]>
@@ -140,40 +176,4 @@ export const saturatedVaporDensityInput: Codec<
   id: "saturatedVaporDensityInput",
   name: "input",
   shape: SaturatedVaporDensityInputShape,
-});
-
-/** JSON of what `bubblePressure` takes. Source: the library's own format. */
-export const bubblePressureInput: Codec<
-  ArgumentsOf<typeof bubblePressure, ["refrigerant", "temperature"]>
-> = /* @__PURE__ */ codecOf({
-  id: "bubblePressureInput",
-  name: "input",
-  shape: BubblePressureInputShape,
-});
-
-/** JSON of what `dewPressure` takes. Source: the library's own format. */
-export const dewPressureInput: Codec<
-  ArgumentsOf<typeof dewPressure, ["refrigerant", "temperature"]>
-> = /* @__PURE__ */ codecOf({
-  id: "dewPressureInput",
-  name: "input",
-  shape: DewPressureInputShape,
-});
-
-/** JSON of what `bubbleTemperature` takes. Source: the library's own format. */
-export const bubbleTemperatureInput: Codec<
-  ArgumentsOf<typeof bubbleTemperature, ["refrigerant", "pressure", "atmosphere"]>
-> = /* @__PURE__ */ codecOf({
-  id: "bubbleTemperatureInput",
-  name: "input",
-  shape: () => ({ either: [BubbleTemperatureInput1Shape(), BubbleTemperatureInput2Shape()] }),
-});
-
-/** JSON of what `dewTemperature` takes. Source: the library's own format. */
-export const dewTemperatureInput: Codec<
-  ArgumentsOf<typeof dewTemperature, ["refrigerant", "pressure", "atmosphere"]>
-> = /* @__PURE__ */ codecOf({
-  id: "dewTemperatureInput",
-  name: "input",
-  shape: () => ({ either: [DewTemperatureInput1Shape(), DewTemperatureInput2Shape()] }),
 });
