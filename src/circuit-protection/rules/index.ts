@@ -1,6 +1,5 @@
-// Which rules can judge a circuit? The rule sets with their printed tables, as data.
-// A file of its own in the build, so that it is opened without the rest of circuit-protection.
-// Does not cover how a case is judged: the module does.
+// Which rules can judge a circuit? The rule sets and their printed tables, opened without the rest of the module.
+// Follows the standard that each rule set names. Does not cover how a circuit is judged by them.
 export { asNzs3000Australia, asNzs3000NewZealand } from "./as-nzs-3000.ts";
 export { bs7671 } from "./bs-7671.ts";
 export { cec2024 } from "./cec-2024.ts";

@@ -1,6 +1,5 @@
-// The refrigerants, each in a file that the generator writes.
-// A file of its own in the build, so that it is opened without the rest of refrigerants.
-// Does not cover how a case is judged: the module does.
+// Which refrigerants are there? The data of each, opened without the functions that read them.
+// Follows the sources that each names. Does not cover look-up by a designation.
 
 export { R22 } from "./r22.ts";
 export { R32 } from "./r32.ts";

@@ -1,6 +1,5 @@
-// Pressure and temperature of saturation, and densities, from the series of a refrigerant.
-// A file of its own in the build, so that it is opened without the rest of refrigerants.
-// Does not cover how a case is judged: the module does.
+// What is the saturation of a refrigerant? Pressures, temperatures and densities, opened without any data.
+// Follows the series of each refrigerant. Does not cover superheat, subcooling and glide.
 export {
   absoluteOf,
   checked,

@@ -1,6 +1,5 @@
-// Which voltage does a standard promise? The standards as data.
-// A file of its own in the build, so that it is opened without the rest of supply-voltage.
-// Does not cover how a case is judged: the module does.
+// Which voltage does a standard promise? The standards and their names, opened without the rest of the module.
+// Follows the standard that each names. Does not cover how a reading is judged by them.
 export { ansiC84 } from "./ansi-c84-1.ts";
 export { iec60038 } from "./iec-60038.ts";
 export { britishSupply, japaneseSupply } from "./national-supplies.ts";

@@ -1,6 +1,5 @@
-// The curves that a rising vacuum can follow, and the sums that fit them.
-// A file of its own in the build, so that it is opened without the rest of vacuum-decay.
-// Does not cover how a case is judged: the module does.
+// Which courses can a rising vacuum take? The curves and the sums that fit them, opened without the rest of the module.
+// Follows the sources of shapes.ts. Does not cover which of them is true.
 export { type Component, complete, componentAt } from "./component.ts";
 export { type DecayFit, decayCurve, fitOf } from "./decay-curve.ts";
 export {

@@ -1,5 +1,4 @@
-// What is asked of a vacuum: policies and targets, as data.
-// A file of its own in the build, so that it is opened without the rest of vacuum-decay.
-// Does not cover how a case is judged: the module does.
+// What is asked of a vacuum? Policies and targets, opened without the rest of the module.
+// Follows the source that each names. Does not cover how a log is judged by them.
 export * from "./acceptance-policies.ts";
 export * from "./evacuation-targets.ts";
