@@ -14,10 +14,12 @@ export function pathsOf(value: unknown, path: readonly Segment[] = []): Segment[
     ...own.flatMap(([key, one]) => pathsOf(one, [...path, key])),
   ];
 }
-/** A copy with another value at a path; nothing removes it. */
+/** A copy with another value at a path; nothing removes it. Where nothing like the path is left, the target. */
 export function put(target: unknown, [key, ...rest]: readonly Segment[], value: unknown): unknown {
   if (key === undefined) return value;
   if (typeof target !== "object" || target === null || isQuantity(target)) return target;
+  // An earlier change may have put a list where the path names a field: no list has a `length` of −1.
+  if (Array.isArray(target) && typeof key !== "number") return target;
   const copy: Record<Segment, unknown> = Array.isArray(target)
     ? ([...target] as never)
     : { ...target };
