@@ -11,7 +11,7 @@ import { micron, micronPerMinute } from "../quantity/units/pressure.ts";
 import { minute, second } from "../quantity/units/time.ts";
 import type { Analysis } from "./analysis.ts";
 import { allPoints } from "./binning.ts";
-import { typedByHand } from "./by-hand.ts";
+import { grainOf, typedByHand } from "./by-hand.ts";
 import type { Collector, ExcludedRow, Segment } from "./collect.ts";
 import { createWorkspace, fitOf, type Workspace } from "./curve/index.ts";
 import type { VacuumDecayAssessment } from "./decay-assessment.ts";
@@ -132,14 +132,14 @@ function assumptionsOf(
   log: Collector,
   { cause, reasons, analysis }: Finding,
 ): VacuumDecayStatement[] {
-  const { settings, rows, grain } = log;
+  const { settings, rows } = log;
   const said = [...settings.assumptions];
   if (analysis && (cause.startsWith("leak") || reasons.some(({ code }) => leaks.includes(code)))) {
     const duration = minute(slowestWater(analysis.T) / 60);
     said.push(say("vacuum-decay.no-slow-water", { duration }));
   }
   if (rows > 1 && typedByHand(log)) {
-    const step = new Quantity(grain, micron.difference);
+    const step = new Quantity(grainOf(log), micron.difference);
     said.push(say("vacuum-decay.typed-by-hand", { rows, step }));
   }
   return said;

@@ -1,10 +1,8 @@
 // Which readings count? Takes them one at a time, sets aside what is not evidence with its reason, sees a
 // valve that was opened, and bins the rest. Memory does not grow with the log but for the logarithm.
 // Common practice of logging, no source. Does not cover the fit: weigh.ts.
-
-import { micron } from "../quantity/units/pressure.ts";
 import { type Bin, binIndex } from "./binning.ts";
-import { readRoundness, typedByHand } from "./by-hand.ts";
+import { grainOf, readRoundness, roundGrains, typedByHand } from "./by-hand.ts";
 import {
   addPoint,
   copyGram,
@@ -66,8 +64,8 @@ export interface Collector {
   slope: number;
   spacing: number;
   step: number;
-  /** Largest round number of microns that divides every reading, Pa; NaN where none does. */
-  grain: number;
+  /** Round steps that every reading is a multiple of, micron, the largest first. */
+  grains: readonly number[];
   /** Whether every reading came at a full or half minute. */
   wholeTimes: boolean;
 }
@@ -91,7 +89,7 @@ export function createCollector(settings: Settings, keep: number): Collector {
     slope: 0,
     spacing: 0,
     step: Number.NaN,
-    grain: 50 * micron.scale,
+    grains: roundGrains,
     wholeTimes: true,
   };
 }
@@ -233,8 +231,8 @@ function take(log: Collector, segment: Segment, t: number, p: number): void {
 /** Smallest step of the readings at a pressure: the display's as stated or as seen, or that of rounding by hand. */
 export function resolution(log: Collector, p: number): number {
   const stated = log.settings.resolutionAt(p);
-  if (stated >= 0) return typedByHand(log) ? Math.max(stated, log.grain) : stated;
-  return log.grain > 0 ? log.grain : log.step || 0;
+  if (stated >= 0) return typedByHand(log) ? Math.max(stated, grainOf(log)) : stated;
+  return grainOf(log) || log.step || 0;
 }
 
 /** How far a time that was written by hand is off, s; common practice, no source. */

@@ -2,7 +2,12 @@
 // Common practice, no source.
 import { describe, expect, it } from "vitest";
 import { micron } from "../../src/quantity/index.ts";
-import { readRoundness, typedByHand } from "../../src/vacuum-decay/by-hand.ts";
+import {
+  grainOf,
+  readRoundness,
+  roundGrains,
+  typedByHand,
+} from "../../src/vacuum-decay/by-hand.ts";
 
 const nothing = () => Number.NaN;
 /** A log of readings in micron so many seconds apart, read by a display with steps in micron. */
@@ -13,14 +18,14 @@ function written(
 ) {
   const log = {
     wholeTimes: true,
-    grain: 50 * micron.scale,
+    grains: roundGrains,
     rows: pressures.length,
     spacing: pressures.length > 1 ? spacing : 0,
     settings: { resolutionAt: (p: number) => step(p / micron.scale) * micron.scale },
     segment: { origin: (pressures[0] as number) * micron.scale },
   };
   for (const [row, p] of pressures.entries()) readRoundness(log, row * spacing, p * micron.scale);
-  return { ...log, byHand: typedByHand(log) };
+  return { ...log, grain: grainOf(log), byHand: typedByHand(log) };
 }
 const rising = (rows: number, by: number, from = 300) =>
   Array.from({ length: rows }, (_, i) => from + by * i);
@@ -56,8 +61,17 @@ describe("a log was written by hand", () => {
   });
 });
 
-describe("what every pressure is a multiple of", () => {
+describe("the largest round step that every pressure is a multiple of", () => {
+  // plain arithmetic: the step divides each of them, and no larger one of 50, 25, 20, 10, 5, 2 and 1 does
   it.each([
+    [[300, 325, 330], 5],
+    [[325, 300, 320], 5],
+    [[320, 325], 5],
+    [[300, 320, 340, 350], 10],
+    [[300, 304, 308], 2],
+    [[300, 400, 500], 50],
+    [[300, 325, 331], 1],
+    [[300, 325, 330.5], Number.NaN],
     [[300, 350, 450], 50],
     [[300, 325, 350], 25],
     [[300, 320, 340], 20],
@@ -65,7 +79,9 @@ describe("what every pressure is a multiple of", () => {
     [[300, 305, 330], 5],
     [[300, 302, 310], 2],
     [[300, 301], 1],
-  ] as const)("of %j is %d micron", (pressures, grain) => {
-    expect(written(pressures, 60).grain / micron.scale).toBeCloseTo(grain, 9);
+  ] as const)("is for %j %d micron", (pressures, grain) => {
+    expect(written(pressures, 60).grain / micron.scale).toEqual(
+      Number.isNaN(grain) ? grain : expect.closeTo(grain, 9),
+    );
   });
 });
