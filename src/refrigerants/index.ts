@@ -7,34 +7,7 @@
  */
 
 export { type SaturationCurve, saturationArray } from "./bulk.ts";
-export {
-  R22,
-  R32,
-  R134a,
-  R290,
-  R404A,
-  R407A,
-  R407C,
-  R407F,
-  R410A,
-  R448A,
-  R449A,
-  R450A,
-  R452A,
-  R452B,
-  R454A,
-  R454B,
-  R454C,
-  R507A,
-  R513A,
-  R600a,
-  R717,
-  R744,
-  R1233zdE,
-  R1234yf,
-  R1234zeE,
-  refrigerants,
-} from "./data/index.ts";
+export * from "./data/index.ts";
 export { type CoilReading, meanCoilTemperature, temperatureGlide } from "./glide.ts";
 export { assessSubcooling, assessSuperheat } from "./line-assessment.ts";
 export type { LineAssessment, LineAssessmentInput } from "./line-assessment-types.ts";

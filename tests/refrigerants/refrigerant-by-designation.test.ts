@@ -62,12 +62,11 @@ describe("a designation", () => {
 });
 
 describe("what is told of each refrigerant", () => {
-  test("there are twenty-five, the eighteen common ones among them", () => {
+  test("the eighteen common ones are among them", () => {
     const common =
       "22 32 134a 290 404A 407C 410A 448A 449A 452B 454B 454C 507A 513A 600a 744 1234yf 1234ze(E)";
     const known = refrigerants.map(({ designation }) => designation);
     for (const number of common.split(" ")) expect(known).toContain(`R-${number}`);
-    expect(known.length).toBe(25);
   });
 
   test("masses sum to 100 %, sources are in the bibliography, the range ends below the critical point", () => {

@@ -4,6 +4,7 @@
 // Does not cover curves; those come from property-model by main.ts.
 import type { SourceId } from "../../sources/bibliography.ts";
 import type { Refrigerant } from "../refrigerant.ts";
+import { componentOf, paperOf } from "./component.ts";
 
 /** What is written by hand for each refrigerant. */
 export interface Definition {
@@ -23,51 +24,19 @@ export interface Definition {
   readonly weakness: string;
 }
 
-/** Designations of the components. */
-export const componentDesignation: Readonly<Record<string, string>> = {
-  R22: "R-22",
-  R32: "R-32",
-  R125: "R-125",
-  R134a: "R-134a",
-  R143a: "R-143a",
-  R290: "R-290",
-  R600a: "R-600a",
-  R717: "R-717",
-  R744: "R-744",
-  R1234yf: "R-1234yf",
-  R1234zeE: "R-1234ze(E)",
-  R1233zdE: "R-1233zd(E)",
-};
-
-/** The paper of each pure component's equation. */
-const paperOf: Readonly<Record<string, SourceId>> = {
-  R22: "kamei-1995",
-  R32: "tillner-roth-1997",
-  R125: "lemmon-jacobsen-2005",
-  R134a: "tillner-roth-baehr-1994",
-  R143a: "lemmon-jacobsen-2000",
-  R290: "lemmon-mclinden-wagner-2009",
-  R600a: "buecker-wagner-2006",
-  R717: "gao-2020",
-  R744: "span-wagner-1996",
-  R1234yf: "lemmon-akasaka-2022",
-  R1234zeE: "thol-lemmon-2016",
-  R1233zdE: "akasaka-lemmon-2022",
-};
-
 type Class = Refrigerant["safetyClass"];
 
 /** A pure substance; its curves reach to 0.999 of the critical temperature. */
 function pure(id: string, name: string, safetyClass: Class, weakness: string): Definition {
   return {
     id,
-    designation: componentDesignation[id] as string,
+    designation: componentOf(id).designation,
     name,
     safetyClass,
     model: "pure",
     composition: { [id]: 100 },
     reach: 0.999,
-    sources: [paperOf[id] as SourceId],
+    sources: [paperOf(id)],
     weakness,
   };
 }
@@ -86,7 +55,7 @@ function pseudoPure(
     model: "pseudo-pure",
     composition,
     reach: 0.995,
-    sources: ["lemmon-2003"],
+    sources: [paperOf(id)],
     weakness,
   };
 }
@@ -110,10 +79,13 @@ function mixed(
     composition,
     mixtureCritical,
     reach,
-    sources: [...Object.keys(composition).map((part) => paperOf[part] as SourceId), ...papers],
+    sources: [...Object.keys(composition).map(paperOf), ...papers],
     weakness,
   };
 }
+
+/** Of these, composition and safety class are remembered: the tables of the Handbook that were read end before them. */
+export const remembered: readonly string[] = ["R452B", "R454C"];
 
 const fine = "Typically 0.1 % in pressure and density; less sure near the critical point.";
 const pseudo =

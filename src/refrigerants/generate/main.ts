@@ -1,4 +1,4 @@
-// Writes data/<id>.ts for every refrigerant and prints how near the series are to the model.
+// Writes data/<id>.ts for every refrigerant and the list of all, and prints how near the series are to the model.
 // Run: npx tsx src/refrigerants/generate/main.ts [points, 10000 when left out] [id …]
 import { execFileSync } from "node:child_process";
 import { writeFileSync } from "node:fs";
@@ -9,11 +9,14 @@ import { makeSeries } from "./make-series.ts";
 import { modelOf } from "./models.ts";
 import { referenceOf } from "./reference-curves.ts";
 import { render } from "./render.ts";
+import { renderList } from "./render-list.ts";
 import { verify } from "./verify.ts";
 
 const folder = fileURLToPath(new URL("../data", import.meta.url));
 const [points = "10000", ...wanted] = process.argv.slice(2);
-const written: string[] = [];
+const list = join(folder, "index.ts");
+writeFileSync(list, renderList(definitions));
+const written = [list];
 console.log("| refrigerant | model | range / K | terms | pressure, rel. | density, rel. | T / K |");
 console.log("|---|---|---|---|---|---|---|");
 for (const definition of definitions) {

@@ -1,16 +1,16 @@
 // Which model of property-model stands behind a definition?
-import * as model from "../../property-model/index.ts";
+import { type Fluid, mixture, type PureFluid } from "../../property-model/index.ts";
 import { percent } from "../../quantity/units/ratio.ts";
+import { componentOf } from "./component.ts";
 import type { Definition } from "./definitions.ts";
 
 /** The model of a refrigerant. */
-export function modelOf({ id, model: kind, composition }: Definition): model.Fluid {
-  const named = model as unknown as Record<string, model.PureFluid | model.PseudoPureFluid>;
-  if (kind !== "mixture") return named[id] as model.PureFluid | model.PseudoPureFluid;
-  return model.mixture({
+export function modelOf({ id, model, composition }: Definition): Fluid {
+  if (model !== "mixture") return componentOf(id);
+  return mixture({
     id,
     components: Object.entries(composition).map(([component, mass]) => ({
-      fluid: named[component] as model.PureFluid,
+      fluid: componentOf(component) as PureFluid,
       massFraction: percent(mass),
     })),
   });

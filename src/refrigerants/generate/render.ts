@@ -1,27 +1,27 @@
 // How does a refrigerant's data file read? The text that the generator writes.
 import type { Refrigerant, SaturationSeries } from "../refrigerant.ts";
 import { warmingPotentials } from "../warming-potentials.ts";
-import { componentDesignation, type Definition } from "./definitions.ts";
+import { componentOf } from "./component.ts";
+import { type Definition, remembered } from "./definitions.ts";
 import type { SeriesWithRange } from "./make-series.ts";
-
-/** How composition and safety class were come by: the table of the Handbook that was read ends before two blends. */
-const standingOf = (id: string): string =>
-  ["R452B", "R454C"].includes(id)
-    ? "from memory"
-    : "as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2";
 
 /** The text of `data/<id>.ts`, before the project's formatter. */
 export function render(definition: Definition, made: SeriesWithRange): string {
   const { id, designation, name, safetyClass, model, composition, sources } = definition;
   const { series, min, max, critical } = made;
-  const parts = Object.entries(composition);
-  const shares = parts.map(([part, mass]) => `${mass} % ${componentDesignation[part]}`).join(", ");
+  const standing = remembered.includes(id)
+    ? "from memory"
+    : "as printed in ASHRAE Handbook, Fundamentals, refrigerants, tables 1 and 2";
+  const parts = Object.entries(composition).map(
+    ([part, mass]) => [componentOf(part).designation, mass] as const,
+  );
+  const shares = parts.map(([part, mass]) => `${mass} % ${part}`).join(", ");
   const what = parts.length === 1 ? name : `blend of ${shares} by mass`;
   const literature = [...sources, "ipcc-ar4", "ipcc-ar5", "ipcc-ar6"]
     .map((source) => `{ source: "${source}", clause: "" }`)
     .join(", ");
   const components = parts
-    .map(([part, mass]) => `{ designation: "${componentDesignation[part]}", massPercent: ${mass} }`)
+    .map(([part, mass]) => `{ designation: "${part}", massPercent: ${mass} }`)
     .join(", ");
   return `// ${designation}: ${what}.
 // Follows ${sources.join(", ")} (see the bibliography), by series that the generator made.
@@ -37,7 +37,7 @@ ${constants(series, model)}
  *
  * Known weakness of the ${model} model: ${definition.weakness}
  *
- * Source: ${sources.join(", ")} in the bibliography; ANSI/ASHRAE Standard 34 ${standingOf(id)}.
+ * Source: ${sources.join(", ")} in the bibliography; ANSI/ASHRAE Standard 34 ${standing}.
  */
 export const ${id}: Refrigerant = /* @__PURE__ */ frozenInPlace({
   designation: "${designation}",
@@ -100,6 +100,8 @@ function celsius(T: number): string {
 /** GWP by mass, where a report has a value for every component. */
 export function gwpOf(composition: Definition["composition"]): string {
   const parts = Object.entries(composition);
+  const unknown = parts.find(([part]) => !warmingPotentials[part]);
+  if (unknown) throw new Error(`src/refrigerants/warming-potentials.ts has no ${unknown[0]}`);
   return ["ar4", "ar5", "ar6"]
     .flatMap((report, column) => {
       const found = parts.map(([part]) => warmingPotentials[part]?.[column]);
