@@ -1,32 +1,11 @@
 // Which rule of which country is confirmed, secondary, from memory or missing? The points of every rule set as a table.
 // Reads the rule sets themselves, so that the page cannot say more than they do. Does not cover their figures.
-import {
-  asNzs3000Australia,
-  asNzs3000NewZealand,
-  bs7671,
-  type CircuitRules,
-  cec2024,
-  iec60364,
-  japan,
-  nec2020,
-  nec2023,
-  nec2026,
-  type RulePoint,
-} from "hvac-install-math/circuit-protection";
+import type { CircuitRules, RulePoint } from "hvac-install-math/circuit-protection";
+import { circuitRules } from "hvac-install-math/commissioning";
 import { english } from "hvac-install-math/language/en";
 import { type Page, page, plain, table, wholeWidth } from "./page.ts";
 
-const sets: readonly CircuitRules[] = [
-  nec2020,
-  nec2023,
-  nec2026,
-  cec2024,
-  iec60364,
-  bs7671,
-  asNzs3000Australia,
-  asNzs3000NewZealand,
-  japan,
-];
+const sets: readonly CircuitRules[] = Object.values(circuitRules);
 
 /** The page. */
 export function circuitRulesPage(): Page {

@@ -1,9 +1,8 @@
 import { explain } from "hvac-install-math/assessment";
+import * as circuitProtectionModule from "hvac-install-math/circuit-protection";
 import {
   type AwgSize,
   type AwgWiring,
-  asNzs3000Australia,
-  asNzs3000NewZealand,
   assessNameplate,
   breakerConnection,
   bs7671,
@@ -19,7 +18,6 @@ import {
   heaterCurrent,
   type InstallationMethod,
   iec60364,
-  japan,
   type Load,
   largestDeviceOnConductor,
   longestRun,
@@ -34,7 +32,6 @@ import {
   nameplateFromParts,
   nec2020,
   nec2023,
-  nec2026,
   type PrintedTable,
   type ProtectiveConductor,
   protectiveConductorArea,
@@ -67,8 +64,13 @@ const loadsOf = ({ loads }: Parts): Load[] =>
     ...(selection && { branchCircuitSelectionCurrent: q.ampere(selection) }),
   })) as Load[];
 
-const editions: Record<string, CircuitRules<"awg">> = { nec2020, nec2023, nec2026, cec2024 };
-const editionOf = (name = "nec2023") => editions[name] ?? nec2023;
+/** The rule set that the module exports by this name. */
+const setOf = (name: string): CircuitRules => {
+  const found = (circuitProtectionModule as unknown as Record<string, CircuitRules>)[name];
+  if (!found?.points) throw new Error(`no rule set ${name}`);
+  return found;
+};
+const editionOf = (name = "nec2023") => setOf(name) as CircuitRules<"awg">;
 
 interface Wired extends Omit<AwgWiring, "material" | "ambient"> {
   readonly size: AwgSize;
@@ -565,16 +567,6 @@ export const evaluators: Evaluators = {
       installed: { serviceReceptacle: { distance: q.ft(feet) } },
     }).reasons.some(({ code }) => code === "circuit-protection.receptacle-met"),
 };
-
-const sets: Record<string, CircuitRules> = {
-  ...editions,
-  iec60364,
-  bs7671,
-  asNzs3000Australia,
-  asNzs3000NewZealand,
-  japan,
-};
-const setOf = (name: string): CircuitRules => sets[name] as CircuitRules;
 
 interface Metric {
   readonly rules?: string;

@@ -5,6 +5,6 @@
 export { recordShape } from "./generated/record-shape.ts";
 export { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
 export { leadsInto, nearestField, pathOf, type Segment } from "./record-path.ts";
-export { type CircuitRulesName, circuitRules } from "./rule-names.ts";
+export { type CircuitRulesName, circuitRules, rulesTitles } from "./rule-names.ts";
 export { fromVersion1 } from "./version-1.ts";
 export { standardOf, type VoltageStandardName, voltageStandards } from "./voltage-standards.ts";

@@ -28,6 +28,19 @@ export type CircuitRulesName =
   | "as-nzs-3000-2018-new-zealand"
   | "japan-interpretation";
 
+/** The name by which each rule set calls itself: enough to find it among those passed, without opening them all. */
+export const rulesTitles: Readonly<Record<CircuitRulesName, string>> = {
+  "nfpa-70-2020": "NEC 2020",
+  "nfpa-70-2023": "NEC 2023",
+  "nfpa-70-2026": "NEC 2026",
+  "csa-c22.1-2024": "CEC 2024",
+  "iec-60364": "IEC 60364",
+  "bs-7671-2018": "BS 7671",
+  "as-nzs-3000-2018-australia": "AS/NZS 3000 (Australia)",
+  "as-nzs-3000-2018-new-zealand": "AS/NZS 3000 (New Zealand)",
+  "japan-interpretation": "Japan, Interpretation",
+};
+
 /**
  * The rule sets for circuits by the names that stand for them in a record and on the wire: `rules: "nfpa-70-2023"` in
  * `power.circuits` means what `nec2023` of `circuit-protection` is. `circuitRulesNamed` finds one among those passed.
