@@ -43,7 +43,7 @@ type Covers = { readonly covers?: readonly string[] | undefined };
 
 /** The runs that a part covers: those that it names, or all of them. */
 const coveredBy = ({ covers }: Covers, runs: readonly PlacedRun[]): readonly PlacedRun[] =>
-  covers ? runs.filter(({ run }) => run.name !== undefined && covers.includes(run.name)) : runs;
+  covers ? runs.filter(({ run }) => covers.some((name) => name === run.name)) : runs;
 
 /** Tests by whether they count. */
 interface Counted<T> {

@@ -557,6 +557,14 @@ describe("the document", () => {
     expect(cautionOf(changed(changes), "commissioning.unit-unknown")).toBeDefined();
     expect(cautionOf(complete, "commissioning.unit-unknown")).toBeUndefined();
   });
+
+  it.each([
+    { "equipment.construction": "monobloc", "runs[0].indoorUnits": undefined },
+    { "runs[0].serves": "branch-box", "runs[0].indoorUnits": undefined },
+    { "equipment.outdoorUnit": { serialNumber: "INV-1" } },
+  ])("asks for no indoor unit where there is none, and for one of model and number", (changes) => {
+    expect(cautionOf(changed(changes), "commissioning.unit-unknown")).toBeUndefined();
+  });
 });
 
 describe("an amendment", () => {

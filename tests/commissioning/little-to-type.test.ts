@@ -5,7 +5,7 @@ import {
   assessInstallation as judge,
   recordText,
 } from "hvac-install-math/commissioning";
-import { ft, isQuantity, m, oz } from "hvac-install-math/quantity";
+import { ft, hour, isQuantity, m, oz, ozPerFt } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { rules } from "./assess.ts";
 import { heronCabin } from "./twelve.ts";
@@ -51,6 +51,56 @@ describe("a single split whose plates and instruments are on file", () => {
 
   it("is refused where a name is not on file", () => {
     expect(() => judge(record, { rules })).toThrow(/record\.onFile\.equipment/);
+    const inherited = { ...record, onFile: { instruments: "constructor" } };
+    expect(() => completeRecord(inherited, onFile)).toThrow(/record\.onFile\.instruments/);
+  });
+});
+
+describe("what is on file", () => {
+  const named: InstallationRecord = { version: 2, onFile: { equipment: "a", instruments: "b" } };
+  const files = {
+    equipment: {
+      a: {
+        outdoorUnit: { model: "invented" },
+        manual: { testHold: hour(24), chargeRate: ozPerFt(1) },
+      },
+    },
+    instruments: { b: { level: { serialNumber: "1" }, tape: { serialNumber: "2" } } },
+  };
+
+  it("is joined, part by part, with what the record states of its unit, its manual and its bag", () => {
+    const own = {
+      ...named,
+      equipment: { outdoorUnit: { serialNumber: "INV-1" }, manual: { testHold: hour(12) } },
+      instruments: { tape: { serialNumber: "3" } },
+    };
+    expect(completeRecord(own, files)).toEqual({
+      version: 2,
+      equipment: {
+        outdoorUnit: { model: "invented", serialNumber: "INV-1" },
+        manual: { testHold: hour(12), chargeRate: ozPerFt(1) },
+      },
+      instruments: { level: { serialNumber: "1" }, tape: { serialNumber: "3" } },
+    });
+  });
+
+  it("makes no unit and no manual where neither says anything of them", () => {
+    const bare = { equipment: { a: { refrigerant: "R-32" } }, instruments: { b: {} } };
+    expect(completeRecord(named, bare)).toEqual({
+      version: 2,
+      equipment: { refrigerant: "R-32" },
+      instruments: {},
+    });
+  });
+
+  it("is not asked for by a record that names nothing on file", () => {
+    const { onFile: _, ...alone } = named;
+    expect(completeRecord(alone, files)).toEqual({ version: 2 });
+    expect(completeRecord({ ...alone, onFile: {} }, files)).toEqual({
+      version: 2,
+      equipment: {},
+      instruments: {},
+    });
   });
 });
 

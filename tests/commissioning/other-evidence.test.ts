@@ -105,6 +105,23 @@ describe("a charge by the gauge", () => {
     );
   });
 
+  it("names the instrument that no reading can be taken with", () => {
+    const system = {
+      "equipment.meteringDevice": "orifice",
+      "equipment.compressor": "single-speed",
+    };
+    for (const path of [
+      "instruments.serviceGauge.accuracy",
+      "instruments.lineThermometer.accuracy",
+    ]) {
+      const wrong = path.includes("Gauge") ? psi(-1) : deltaF(-1);
+      const changes = { ...system, ...reading(52), [path]: wrong };
+      const { steps } = assessInstallation(changed(changes));
+      const found = steps.flatMap(({ problems }) => problems);
+      expect(found.filter(({ check }) => check === "charge-by-gauge")).toMatchObject([{ path }]);
+    }
+  });
+
   it("says of an inverter that only the scale tells its charge", () => {
     const system = { "equipment.compressor": "inverter" };
     const step = assessInstallation(changed({ ...system, ...reading(52) })).steps.find(
@@ -130,6 +147,23 @@ describe("a limit of the lift", () => {
   });
 });
 
+describe("the rule of the charge", () => {
+  const limits = { maximumLength: ft(66), maximumLift: ft(33) };
+  const assumed = (changes: Change) =>
+    assessInstallation(changed(changes)).assumptions.map(({ code }) => code);
+
+  it("says which limits of the manual nobody stated, and leaves rooms to their own step", () => {
+    expect(assumed({})).not.toContain("line-set.minimum-length-not-checked");
+    const said = assumed({
+      "equipment.manual.run": limits,
+      "equipment.refrigerant": "R-32",
+      "equipment.maximumCharge": undefined,
+    });
+    expect(said).toContain("line-set.minimum-length-not-checked");
+    expect(said).not.toContain("line-set.room-limit-not-checked");
+  });
+});
+
 describe("the gas of a pressure test", () => {
   const verdictOf = (changes: Change) =>
     assessInstallation(changed(changes))
@@ -138,6 +172,7 @@ describe("the gas of a pressure test", () => {
       | PressureTestAssessment
       | undefined;
   const assumed = (changes: Change) => verdictOf(changes)?.assumptions.map(({ code }) => code);
+  const finds = (changes: Change) => verdictOf(changes)?.cautions.map(({ code }) => code);
   const provable = (changes: Change) => verdictOf(changes)?.smallestProvableDrop.in(psi) ?? 0;
 
   it("has settled where the record says how long ago it was filled", () => {
@@ -157,4 +192,14 @@ describe("the gas of a pressure test", () => {
     expect(other).toBeDefined();
     expect(other?.refrigerantLossAtMost).toBeUndefined();
   });
+
+  it.each(["liquid", "vapor", "length", "otherVolume"])(
+    "has no volume where the record does not say it all, and is judged without: %s",
+    (field) => {
+      const path = `runs[0].tubing.${field}`;
+      expect(finds({})).toContain("pressure-test.smallest-leak");
+      expect(verdictOf({ [path]: undefined })?.outcome).toBe("pass");
+      expect(finds({ [path]: undefined })).not.toContain("pressure-test.smallest-leak");
+    },
+  );
 });

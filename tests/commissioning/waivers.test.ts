@@ -335,6 +335,8 @@ describe("a refrigerant circuit that is not opened on site", () => {
       "Not needed: pre-charged lines with couplings.",
     );
     expect(result.reasons.filter(({ step: own }) => own === undefined)).toEqual([]);
+    const said = result.reasons.filter(({ code }) => code === "commissioning.falls-away");
+    expect(said.map(({ step: own }) => own)).toEqual(["pressure-test", "evacuation", "charge"]);
     expect(result.outcome).toBe("pass");
     expect(result.cautions.length).toBeLessThan(60);
   });

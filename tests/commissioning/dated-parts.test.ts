@@ -1,0 +1,137 @@
+// Every part of the work that has a date counts in what the record says of itself: who signed before it, what is older
+// than a year, what was changed before all work. Common practice, no source; the dates of the complete record are all of
+// 4 and 5 May 2026, and it was signed on 5 May at 16:00.
+import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { ft } from "hvac-install-math/quantity";
+import { describe, expect, it } from "vitest";
+import { assessInstallation } from "./assess.ts";
+import { changed } from "./changed.ts";
+
+const found = (record: InstallationRecord, code: string) =>
+  assessInstallation(record).cautions.find((one) => one.code === `commissioning.${code}`);
+const fieldsOf = (record: InstallationRecord, code: string) => found(record, code)?.values.fields;
+
+/** Where the date of a part stands, and the part. */
+const parts = [
+  ["runs[0].tubing.at", "runs.tubing"],
+  ["runs[0].joints[1].at", "runs.joints"],
+  ["runs[0].drain.at", "runs.drain"],
+  ["pressureTests[0].at", "pressureTests"],
+  ["evacuations[0].at", "evacuations"],
+  ["charge.at", "charge"],
+  ["valves.openedAt", "valves"],
+  ["power.circuits[0].at", "power.circuits"],
+  ["power.supply.at", "power.supply"],
+  ["power.energizedAt", "power"],
+] as const;
+
+describe("a signature", () => {
+  it.each([...parts, ["operation[0].at", "operation"] as const])(
+    "before %s does not cover it",
+    (path, part) => {
+      const late = changed({ [path]: "2026-05-06" });
+      expect(fieldsOf(late, "signed-before-change")).toEqual([`commissioning.field.${part}`]);
+    },
+  );
+
+  it("before a waiver does not cover it", () => {
+    const waiver = { step: "joints", reason: "existing-lines", by: "N. N.", at: "2026-05-06" };
+    expect(fieldsOf(changed({ waivers: [waiver] }), "signed-before-change")).toEqual([
+      "commissioning.field.waivers",
+    ]);
+  });
+
+  it("is held against the last of several dates, wherever it stands in its list", () => {
+    for (const joint of [0, 3]) {
+      const late = changed({ [`runs[0].joints[${joint}].at`]: "2026-05-06" });
+      expect(fieldsOf(late, "signed-before-change")).toEqual(["commissioning.field.runs.joints"]);
+    }
+  });
+});
+
+describe("a part that is more than a year older than the rest", () => {
+  it.each(parts)("is named: %s", (path, part) => {
+    const old = changed({ [path]: "2024-05-05" });
+    expect(fieldsOf(old, "older-than-a-year")).toEqual([`commissioning.field.${part}`]);
+  });
+});
+
+describe("a change before all work that has a date", () => {
+  const entry = { by: "N. N.", at: "2025-05-04", reason: "x" };
+  const doubted = (path: string) => {
+    const undated = changed({
+      "runs[0].tubing.at": undefined,
+      "runs[0].joints[0].at": undefined,
+      "runs[0].drain.at": undefined,
+      "pressureTests[0].at": undefined,
+      "evacuations[0].at": undefined,
+      "charge.at": undefined,
+      "valves.openedAt": undefined,
+    });
+    const record = { ...undated, history: [{ ...entry, path }] } as InstallationRecord;
+    return found(record, "amended-before-work") !== undefined;
+  };
+
+  it.each([
+    "runs[0].joints[0].torque",
+    "runs[12].joints[3].torque",
+    "runs[0].drain.waterRanOff",
+    "pressureTests[0].criterion",
+    "evacuations[0].policy",
+    "charge.added",
+    "valves",
+  ])("is doubted where it is work: %s", (path) => expect(doubted(path)).toBe(true));
+
+  it.each([
+    "equipment.factoryCharge",
+    "equipment.manual.run",
+    "runs[0].tubing.length", // as planned
+    "runs[0].room.volume",
+    "plan.hold",
+    "site.altitude",
+  ])("is none where it can be known before: %s", (path) => expect(doubted(path)).toBe(false));
+
+  it("is held against the first date, whatever part has it", () => {
+    const history = [{ ...entry, path: "charge.added", at: "2026-05-04" }];
+    const undated = { "charge.at": undefined, "runs[0].tubing.length": ft(36) };
+    const record = { ...changed(undated), history } as InstallationRecord;
+    expect(found(record, "amended-before-work")).toBeUndefined(); // of the day of the lines
+    const later = changed({
+      ...undated,
+      "runs[0].tubing.at": undefined,
+      ...Object.fromEntries([0, 1, 2, 3].map((i) => [`runs[0].joints[${i}].at`, undefined])),
+    });
+    expect(
+      found({ ...later, history } as InstallationRecord, "amended-before-work")?.values.first,
+    ).toEqual({ verbatim: "2026-05-05" });
+  });
+});
+
+describe("an instrument that was due before it was read", () => {
+  it.each([
+    ["tape", "runs[0].tubing"],
+    ["torqueWrench", "runs[0].joints"],
+    ["level", "runs[0].drain"],
+    ["testGauge", "pressureTests[0]"],
+    ["gasThermometer", "pressureTests[0]"],
+    ["vacuumGauge", "evacuations[0]"],
+    ["scale", "charge"],
+    ["voltmeter", "power.supply"],
+    ["serviceGauge", "operation[0]"],
+  ])("is named at its reading: %s", (instrument, part) => {
+    const record = changed({ [`instruments.${instrument}.calibrationDue`]: "2026-05-01" });
+    const said = found(record, "calibration-expired");
+    expect(said?.part?.startsWith(part)).toBe(true);
+    expect(said?.values.instrument).toBe(`commissioning.field.instruments.${instrument}`);
+  });
+
+  it.each([
+    ["tape", { "runs[0].tubing.length": undefined }],
+    ["torqueWrench", { "runs[0].joints": [{ kind: "pressed", inspected: true }] }],
+    ["scale", { "charge.added": undefined }],
+    ["serviceGauge", { "operation[0].pressure": undefined }],
+  ])("is nothing where it was not read: %s", (instrument, changes) => {
+    const due = { [`instruments.${instrument}.calibrationDue`]: "2026-05-01" };
+    expect(found(changed({ ...due, ...changes }), "calibration-expired")).toBeUndefined();
+  });
+});
