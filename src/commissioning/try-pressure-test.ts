@@ -111,10 +111,11 @@ function holdTrial({ record }: Job, { part, path }: Covering<PressureTestPart>):
     ofManual || !requirement?.hold ? "equipment.manual.testHold" : `${path}.requirement.hold`;
   const required = ofManual ?? requirement?.hold;
   const times = readings.map((one) => one.elapsed);
+  const last = Math.max(1, times.length - 1);
   return {
     name: "test-hold",
     path: `${path}.readings`,
-    needs: { [`${path}.readings[1].elapsed`]: times[1] && times.at(-1), [from]: required },
+    needs: { [`${path}.readings[${last}].elapsed`]: times[last], [from]: required },
     paths: { required: from },
     run: () => held(times, required as Quantity<"duration">),
   };

@@ -250,6 +250,13 @@ describe("the hold points", () => {
     expect(holds[1]).toMatchObject({ name: "add-charge", state: "held", waitsFor: ["room-limit"] });
   });
 
+  it("are released by the proofs alone, before anything was opened, added or switched on", () => {
+    const idle = { operation: undefined, valves: undefined, charge: undefined };
+    const off = { "power.energizedAt": undefined, "power.supply.readings[1]": undefined };
+    const { holds } = assessInstallation(changed({ ...idle, ...off }));
+    expect(holds.map(({ reason }) => reason.code)).toEqual(Array(3).fill("commissioning.released"));
+  });
+
   it("show that the valves were opened without proof, which is no pass", () => {
     const result = assessInstallation(changed({ evacuations: undefined }));
     expect(result.holds[0]?.state).toBe("breached");

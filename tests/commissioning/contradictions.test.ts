@@ -69,6 +69,14 @@ describe("a figure that no manual, plate or tube can have", () => {
     );
   });
 
+  it("of the charge hides the room only where nothing was weighed that the room could be held against", () => {
+    const wrong = { "equipment.manual.chargeRate": ozPerFt(-0.2) };
+    const weighed = step(changed(wrong), "room-limit");
+    expect([weighed.outcome, weighed.problems]).toEqual(["pass", []]);
+    const planned = step(changed({ ...wrong, "charge.added": undefined }), "room-limit");
+    expect(planned.problems.map(({ path }) => path)).toEqual(["equipment.manual.chargeRate"]);
+  });
+
   it("names the part of the reading where a temperature is beyond the refrigerant", () => {
     const record = changed({ "equipment.refrigerant": "R-744" });
     expect(step(record, "operation").problems[0]?.path).toBe("operation[0]");

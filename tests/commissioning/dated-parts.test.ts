@@ -134,4 +134,22 @@ describe("an instrument that was due before it was read", () => {
     const due = { [`instruments.${instrument}.calibrationDue`]: "2026-05-01" };
     expect(found(changed({ ...due, ...changes }), "calibration-expired")).toBeUndefined();
   });
+
+  it("is judged by the date of the lines where a joint has none of its own", () => {
+    const undated = [0, 1, 2, 3].map((i) => [`runs[0].joints[${i}].at`, undefined]);
+    const due = { "instruments.torqueWrench.calibrationDue": "2026-05-03" };
+    const record = changed({ ...Object.fromEntries(undated), ...due });
+    expect(found(record, "calibration-expired")?.values.at).toEqual({ verbatim: "2026-05-04" });
+  });
+
+  it("is taken to be in order where it was read on a day that nobody noted", () => {
+    const granted = (record: InstallationRecord) =>
+      assessInstallation(record).assumptions.find(
+        ({ code }) => code === "commissioning.calibration-taken-for-granted",
+      )?.values.fields;
+    expect(granted(changed({}))).toBeUndefined();
+    expect(granted(changed({ "charge.at": undefined }))).toEqual([
+      "commissioning.field.instruments.scale",
+    ]);
+  });
 });

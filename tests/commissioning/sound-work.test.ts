@@ -3,7 +3,17 @@
 import { explain } from "hvac-install-math/assessment";
 import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
 import { english } from "hvac-install-math/language/en";
-import { degF, ft, hour, inch, mm, percent, psi, psig } from "hvac-install-math/quantity";
+import {
+  degF,
+  ft,
+  hour,
+  inch,
+  mm,
+  percent,
+  psi,
+  psig,
+  type Quantity,
+} from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
@@ -54,6 +64,13 @@ describe("the fall of a drain", () => {
   ] as const)("%s", (_, fall, outcome) => {
     const [check] = outcomes({ ...run, "runs[0].drain.fall": fall });
     expect(check?.assessment.outcome).toBe(outcome);
+  });
+
+  it("is none without a length, too: water that does not fall stays", () => {
+    const fall = (own: Quantity<"length">) =>
+      outcomes({ "runs[0].drain.fall": own })[0]?.assessment.outcome;
+    expect(fall(inch(0))).toBe("fail");
+    expect(fall(inch(1))).toBe("pass");
   });
 
   it("says what is needed and what to do", () => {
@@ -143,6 +160,17 @@ describe("the wall of a line in a record with flares", () => {
   it("that splits at the flare fails the joints", () => {
     expect(walls({ "runs[0].tubing.vapor.wall": mm(0.5) })).toEqual(["fail"]);
     expect(walls({ "runs[0].tubing.vapor.wall": mm(0.8) })).toEqual([]);
+  });
+
+  it("counts wherever a flare is, by its kind or by a torque, and nowhere else", () => {
+    const thin = (joint: object) =>
+      walls({ "runs[0].tubing.vapor.wall": mm(0.5), "runs[0].joints": [joint] });
+    expect(thin({ kind: "flare", turn: degreeAngle(60) })).toEqual(["fail"]);
+    expect(thin({ torque: newtonMeter(38) })).toEqual(["fail"]);
+    expect(thin({ kind: "brazed", nitrogenFlowed: true })).toEqual([]);
+    expect(walls({ "runs[0].tubing.vapor.wall": mm(0.5), "runs[0].joints": undefined })).toEqual(
+      [],
+    );
   });
 
   // A joint cannot be finished by a figure that nobody can state: the step would stay open for good.
