@@ -13,6 +13,10 @@ const largestProtection = 225 / 125;
 /** Smallest standard rating of protection, A (240.6(A)). */
 const smallestProtection = 15;
 
+/** Protection above which one of the two is a slip, A. */
+const mostFor = (ampacity: number) =>
+  Math.max(smallestProtection, largestProtection * ampacity + 10);
+
 /** Capacity per electrical power at rated load: less is no heat pump, more is a slip; common practice, no source. */
 const [worst, best] = [0.8, 9];
 
@@ -32,8 +36,7 @@ export function doubtsOfPlate({ record }: Job): Trial[] {
     const reason = say("commissioning.rated-as-ampacity", { rated });
     doubts.push(doubt("equipment.minimumCircuitAmpacity", reason));
   }
-  const most = ampacity && Math.max(smallestProtection, largestProtection * ampacity.si + 10);
-  if (ampacity && protection && most !== undefined && !isAtMost(protection.si, most)) {
+  if (ampacity && protection && !isAtMost(protection.si, mostFor(ampacity.si))) {
     const reason = say("commissioning.protection-far-above-ampacity", { protection, ampacity });
     doubts.push(doubt("equipment.maximumOvercurrentProtection", reason));
   }

@@ -48,7 +48,7 @@ function drainTrials(drain: Drain, path: string): Trial[] {
     const passes = () => ownVerdict("pass", say("commissioning.drain-falls-straight"));
     trials.push({ name: "drain-slope", path: `${path}.vertical`, needs: {}, run: passes } as Trial);
   }
-  if (fall && !pump) trials.push(...tooLittleFall(drain, fall, `${path}.fall`));
+  if (fall && !pump) trials.push(...tooLittleFall(drain, fall, path));
   trials.push(...oddSlope(slope, `${path}.slope`), ...oddSlope(unitPitch, `${path}.unitPitch`));
   if (pump) {
     const check = () => assessCondensatePump(whole<CondensatePumpInput>(pump));
@@ -90,8 +90,8 @@ function tooLittleFall({ run, requiredSlope }: Drain, fall: Length, path: string
       say("commissioning.lower-drain"),
     );
   };
-  const paths = { run: path.replace(/fall$/, "run") };
-  return [{ name: "drain-slope", path, needs: {}, paths, run: judged } as Trial];
+  const paths = { run: `${path}.run` };
+  return [{ name: "drain-slope", path: `${path}.fall`, needs: {}, paths, run: judged } as Trial];
 }
 
 /** Lengths of spirit levels; common practice, no source. */

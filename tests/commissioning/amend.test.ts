@@ -159,6 +159,11 @@ describe("a history from outside", () => {
     expect(argumentOf(() => checkRecord({ version: 2, history: [entry] }))).toBe(
       "history[0].previous",
     );
+    for (const path of ["version", "history[0].by"]) {
+      expect(argumentOf(() => checkRecord({ version: 2, history: [{ ...who, path }] }))).toBe(
+        "history[0].path",
+      );
+    }
     const nowhere = { ...who, path: "nowhere" };
     expect(argumentOf(() => checkRecord({ version: 2, history: [nowhere] }))).toBe(
       "history[0].path",

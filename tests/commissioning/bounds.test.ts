@@ -8,6 +8,7 @@ import {
   hour,
   kg,
   kPa,
+  kPaa,
   kPag,
   kW,
   MPag,
@@ -15,6 +16,7 @@ import {
   m2,
   m3,
   psi,
+  psig,
   volt,
   watt,
 } from "hvac-install-math/quantity";
@@ -242,4 +244,30 @@ it("counts the steps of a display in its own kind only", () => {
     changed({ "instruments.airThermometer": { accuracy: deltaC(0.5), resolution: deltaC(0) } }),
   );
   expect(codes).not.toContain("instrument-coarse");
+});
+
+// 0.13 kg and 0.6 kg per kW, times 10 kW; 0.04 kg for a hydrocarbon.
+it.each([
+  ["R-410A", 0.39, 1.3],
+  ["R-410A", 6.1, 1.3],
+  ["R-290", 0.39, 0.4],
+])("says between which charges a unit of 10 kW with %s lies", (refrigerant, factory, low) => {
+  const { reasons } = assessInstallation(
+    changed(
+      charges(factory, { "equipment.capacity": kW(10), "equipment.refrigerant": refrigerant }),
+    ),
+  );
+  const odd = reasons.find(({ code }) => code === "commissioning.factory-charge-odd");
+  expect(odd?.values).toMatchObject({ low: kg(low), high: kg(6) });
+});
+
+// Half of what R-410A presses at 80 °F: 235 psig by its table, so that 110 psig is too little; no air is assumed.
+it("asks about a test pressure that tests nothing, once the atmosphere is known", () => {
+  const said = "pressure-odd equipment.manual.testPressure";
+  const of = (pressure: number, more: Change = {}) =>
+    saidOf(changed({ "equipment.manual.testPressure": psig(pressure), ...more }));
+  expect(of(110)).toContain(said);
+  expect(of(125)).not.toContain(said);
+  expect(of(110, { site: undefined })).not.toContain(said);
+  expect(of(110, { site: { atmosphere: kPaa(84) } })).toContain(said);
 });

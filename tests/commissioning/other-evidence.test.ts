@@ -1,5 +1,5 @@
 // Steps that are proven by other evidence than the complete record has: a turn, a flare's size, a pump, a gauge.
-import type { StepName } from "hvac-install-math/commissioning";
+import { manualCharge, type StepName } from "hvac-install-math/commissioning";
 import type { PressureTestAssessment } from "hvac-install-math/pressure-test";
 import {
   degF,
@@ -11,6 +11,7 @@ import {
   m,
   mm,
   newtonMeter,
+  oz,
   percent,
   psi,
   psig,
@@ -18,6 +19,7 @@ import {
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
+import { complete } from "./complete-record.ts";
 
 /** The checks of a step by name, and its state. */
 function judged(name: StepName, changes: Change) {
@@ -48,6 +50,16 @@ describe("a flare joint", () => {
       judged("joints", { "runs[0].joints": [{ ...joint, ...more }] }).checks["flare-torque"];
     expect(torque({})).toBe("inconclusive");
     expect(torque({ manualReadAgain: true })).toBe("pass");
+  });
+
+  // Published windows for 1/4 in lie about 14 to 18 N·m: 15.6 N·m is inside by a good wrench, and not shown to be by a bad one.
+  it("is judged by what the wrench can tell", () => {
+    const by = (wrench: object) =>
+      judged("joints", { "instruments.torqueWrench": wrench }).checks["flare-torque"];
+    expect(by({ relativeAccuracy: percent(4) })).toBe("pass");
+    expect(by({ relativeAccuracy: percent(20) })).toBe("inconclusive");
+    expect(by({ accuracy: newtonMeter(0.5) })).toBe("pass");
+    expect(by({ accuracy: newtonMeter(4) })).toBe("inconclusive");
   });
 
   it("is judged by the size of its flare too", () => {
@@ -162,6 +174,15 @@ describe("the rule of the charge", () => {
     expect(said).toContain("line-set.minimum-length-not-checked");
     expect(said).not.toContain("line-set.room-limit-not-checked");
   });
+});
+
+// (36 ft − 25 ft) · 0.16 oz/ft = 1.76 oz.
+it("the charge of the manual is computed as soon as its rule is whole, and before names what lacks", () => {
+  const { missing, assessment } = manualCharge(complete);
+  expect(missing).toEqual([]);
+  expect(assessment?.unroundedCharge.in(oz)).toBeCloseTo(1.76, 9);
+  const rate = "equipment.manual.chargeRate";
+  expect(manualCharge(changed({ [rate]: undefined }))).toEqual({ missing: [rate] });
 });
 
 describe("the gas of a pressure test", () => {

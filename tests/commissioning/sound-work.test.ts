@@ -5,10 +5,12 @@ import type { InstallationRecord, StepName } from "hvac-install-math/commissioni
 import { english } from "hvac-install-math/language/en";
 import {
   degF,
+  degreeAngle,
   ft,
   hour,
   inch,
   mm,
+  newtonMeter,
   percent,
   psi,
   psig,

@@ -92,8 +92,8 @@ function newPath(path: string): string {
   for (const [from, to] of moved) {
     if (leadsInto(path, from)) {
       const rest = path.slice(from.length);
-      // The free text of a declaration is the note of a waiver.
-      return `${to}${from === "notApplicable" ? rest.replace(/\.reason$/, ".note") : rest}`;
+      // The free text of a declaration is the note of a waiver; nothing else that moved has a reason.
+      return `${to}${rest.replace(/\.reason$/, ".note")}`;
     }
   }
   return path;
