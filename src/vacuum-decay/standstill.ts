@@ -15,7 +15,7 @@ export interface Standstill {
   readonly missing: number;
 }
 
-/** The stop of which most is missing, of more than `least`; the points are times and pressures. */
+/** The stop of which most is missing, of more than `least`; the points are times, which rise, and pressures. */
 export function standstill(
   t: readonly number[],
   p: readonly number[],
@@ -30,7 +30,8 @@ export function standstill(
     for (let from = first; from + 3 * span <= last; from += span / 2) {
       const place = (spans: number) => placeOf(t, smooth, from + spans * span);
       const [a, b, c, d] = [place(0), place(1), place(2), place(3)];
-      if (Math.min(b.after - a.after, c.after - b.after, d.after - c.after) < 2) continue;
+      // within a gap the line between its ends lies below any sum of decays
+      if (Math.max(a.apart, b.apart, c.apart, d.apart) > span / 2) continue;
       const [before, second, third] = [b.value - a.value, c.value - b.value, d.value - c.value];
       if (before <= 0 || second <= 0) continue;
       const at = from + 2 * span;
@@ -49,10 +50,10 @@ const middleOf = (a: number, b: number, c: number): number =>
   Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
 
 interface Place {
-  /** How many points lie before it. */
-  readonly after: number;
-  /** Between the points on either side. */
+  /** On the line between the points on either side. */
   readonly value: number;
+  /** How far apart these lie, s. */
+  readonly apart: number;
 }
 
 function placeOf(t: readonly number[], p: readonly number[], time: number): Place {
@@ -62,8 +63,7 @@ function placeOf(t: readonly number[], p: readonly number[], time: number): Plac
     if ((t[mid] as number) <= time) low = mid;
     else high = mid;
   }
-  const [t0, t1] = [t[low] as number, t[high] as number];
-  const share = t1 > t0 ? (time - t0) / (t1 - t0) : 0;
-  const value = (p[low] as number) + share * ((p[high] as number) - (p[low] as number));
-  return { after: low, value };
+  const apart = (t[high] as number) - (t[low] as number);
+  const share = (time - (t[low] as number)) / apart;
+  return { value: (p[low] as number) + share * ((p[high] as number) - (p[low] as number)), apart };
 }

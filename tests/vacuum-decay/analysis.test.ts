@@ -1,5 +1,13 @@
 // What few readings and a blank test make of the figures: against tables, and on a straight line of a known slope.
-import { degC, liter, micron, micronPerMinute, percent, second } from "hvac-install-math/quantity";
+import {
+  degC,
+  liter,
+  micron,
+  micronPerMinute,
+  minute,
+  percent,
+  second,
+} from "hvac-install-math/quantity";
 import { acceptancePolicies, assessVacuumDecay } from "hvac-install-math/vacuum-decay";
 import { expect, it } from "vitest";
 import { analyze, wideningOf } from "../../src/vacuum-decay/analysis.ts";
@@ -44,4 +52,18 @@ it("few readings widen what is known of their scatter as the Student distributio
   for (const [freedom, t, within] of table) {
     expect(Math.abs((wideningOf(freedom) * 1.6449) / t - 1), `${freedom}`).toBeLessThan(within);
   }
+});
+
+it("shapes are told apart from eight readings on, and seven of the same line name no leak", () => {
+  // eight: common practice, no source. 80 micron/min for 14 min, sixteen times what matters
+  const of = (rows: number) =>
+    assessVacuumDecay({
+      ...input,
+      readings: Array.from({ length: rows }, (_, i) => ({
+        elapsed: minute(2 * i),
+        pressure: micron(300 + 160 * i),
+      })),
+    });
+  expect(of(7)).toMatchObject({ outcome: "fail", cause: "not-determined" });
+  expect(of(8)).toMatchObject({ outcome: "fail", cause: "leak" });
 });

@@ -31,6 +31,9 @@ describe("the cause", () => {
     ["outgassing", { water: 0.99, outgassing: 0.95, hiddenLeak: 0.1 }],
     ["not-determined", { water: 0.99, outgassing: 0.95, hiddenLeak: 0.3 }],
     ["moisture", { water: 0.99, outgassing: 0.8, hiddenLeak: 0.1 }],
+    // 0.88 of the water's share: 0.704 of 0.8
+    ["outgassing", { water: 0.8, outgassing: 0.71, hiddenLeak: 0.1 }],
+    ["moisture", { water: 0.8, outgassing: 0.69, hiddenLeak: 0.1 }],
   ] as const)("is %s for %o", (cause, given) => {
     expect(causeOf(odds(given))).toBe(cause);
   });

@@ -88,3 +88,26 @@ it("no sum of decays and a leak stops, however it is made", () => {
     { numRuns: 1000 },
   );
 });
+
+it("a stop is seen in nine rows, of which two lie in each span", () => {
+  // plain arithmetic: 10 micron/min for 4 min, then nothing, where the two minutes before rose by 20
+  const t = [0, 1, 2, 3, 4, 5, 6, 7, 8];
+  expect(standstill(t, [0, 10, 20, 30, 40, 40, 40, 40, 40], 0.5)).toEqual({ at: 4, missing: 20 });
+});
+
+it("no single decay stops where a logger paused", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 8, max: 40 }),
+      fc.nat(40),
+      fc.integer({ min: 2, max: 20 }),
+      fc.constantFrom(0.5, 1, 2, 3, 5, 8),
+      (rows, before, pause, tau) => {
+        const t = Array.from({ length: rows }, (_, i) => (i > before ? i - 1 + pause : i));
+        const rise = t.map((time) => 100 * (1 - Math.exp(-time / tau)));
+        expect(standstill(t, rise, 0.5)).toBeUndefined();
+      },
+    ),
+    { numRuns: 2000 },
+  );
+});
