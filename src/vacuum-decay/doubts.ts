@@ -175,7 +175,7 @@ function quickening(t: readonly number[], p: readonly number[], T: number): numb
   for (let part = 1; part < parts; part++) {
     const [from, to] = [at(part), at(part + 1)];
     const span = (t[to] as number) - (t[from] as number);
-    if (to - from < 2 || span <= 0) continue; // two readings are no course
+    if (to - from < 2) continue; // two readings are no course
     const rise = (((p[to] as number) - (p[from] as number)) * T) / parts / span;
     most = Math.max(most, rise - least);
     least = Math.min(least, Math.max(0, rise));

@@ -95,6 +95,22 @@ it("a stop is seen in nine rows, of which two lie in each span", () => {
   expect(standstill(t, [0, 10, 20, 30, 40, 40, 40, 40, 40], 0.5)).toEqual({ at: 4, missing: 20 });
 });
 
+it("one reading that is far off is no stop", () => {
+  // 10 micron/min throughout, but for one reading at 4 min
+  const t = [0, 1, 2, 3, 4, 5, 6, 7, 8];
+  for (const off of [80, 0])
+    expect(standstill(t, [0, 10, 20, 30, off, 50, 60, 70, 80], 0.5)).toBeUndefined();
+});
+
+it("a pressure that falls is no stop, and stops none later than it rose", () => {
+  const t = Array.from({ length: 17 }, (_, i) => i);
+  const fall = (i: number) => 10 * Math.max(0, i - 8);
+  const swing = t.map((i) => (i < 4 ? 100 - 5 * i : Math.min(90, 70 + 2.5 * i)) - fall(i));
+  expect(standstill(t, swing, 0.5)).toBeUndefined();
+  const bump = t.map((i) => Math.min(40, 10 * i) - fall(i) / 2); // rises for 4 min, falls from the eighth on
+  expect(standstill(t, bump, 0.5)?.at).toBeLessThan(8);
+});
+
 it("no single decay stops where a logger paused", () => {
   fc.assert(
     fc.property(
