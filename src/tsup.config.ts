@@ -95,6 +95,7 @@ const config: Options = {
   }),
   dts: { entry: entriesOf([...subpaths, "wire/zod"]) },
   splitting: false,
+  treeshake: true, // also makes one import of the many that a file has from another
   clean: true,
   target: "es2022",
   silent: true,
