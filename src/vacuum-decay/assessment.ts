@@ -3,7 +3,6 @@
 import { type Citation, cite, estimate, verdict } from "../assessment/assessment.ts";
 import { type Caution, caution } from "../assessment/caution.ts";
 import { danger, type SafetyStatement } from "../assessment/safety.ts";
-import { normalQuantile } from "../assessment/statistics.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { paM3PerS } from "../quantity/units/flow.ts";
 import { gPerYear } from "../quantity/units/mass.ts";
@@ -22,7 +21,7 @@ import { lossOf } from "./loss.ts";
 import { type Plateau, plateauOf } from "./plateau.ts";
 import type { Settings } from "./settings.ts";
 import { say, type VacuumDecayStatement } from "./statements.ts";
-import { slowestWater } from "./tuning.ts";
+import { enoughPoints, slowestWater } from "./tuning.ts";
 import { type Finding, findingOf } from "./verdict.ts";
 
 const sources: readonly Citation[] = /* @__PURE__ */ [
@@ -70,16 +69,19 @@ export function assessmentOf(
   });
 }
 
+/** The smallest leak that would have shown, Pa/s: what stays within one step of the display never does. */
+const smallestOf = ({ step, T }: Analysis, { leakHigh }: Finding): number =>
+  Math.max(leakHigh, step / T);
+
 /** The figures that the readings can tell. */
 function figuresOf(
-  { leak, leakBelow, end, odds, points, lineU, step, T }: Analysis,
-  { leakHigh }: Finding,
-  { accuracy, confidence, volume }: Settings,
+  analysis: Analysis,
+  found: Finding,
+  { accuracy, volume }: Settings,
 ): Partial<VacuumDecayAssessment> {
+  const { leak, leakBelow, end, odds, points, step, T } = analysis;
   const p = Math.max(0, end.mean);
-  const k = normalQuantile(confidence);
-  // what stays within one step of the display never shows
-  const smallest = Math.max(leakHigh, step / T, k * lineU);
+  const smallest = smallestOf(analysis, found);
   return {
     atHoldEnd: estimate(new Quantity(p, micron), Math.hypot(end.u, (accuracy / Math.sqrt(3)) * p)),
     leak: estimate(rate(leak.mean), leak.u),
@@ -89,27 +91,24 @@ function figuresOf(
       leakThroughput: estimate(paM3PerS(Math.max(0, leak.mean) * volume), leak.u * volume),
       smallestLeakThroughput: paM3PerS(smallest * volume),
     }),
-    ...(points > 7 && {
+    ...(points >= enoughPoints && {
       shares: { leak: odds.provenLeak, moisture: odds.water, either: odds.bad },
     }),
   };
 }
 
 /** The cause, and what contradicts water. */
-function findingsOf(
-  { cause, analysis, leakLow, leakHigh }: Finding,
-  wet: Plateau | undefined,
-): VacuumDecayStatement[] {
-  const { leak, water = 0, lineU = 0, step = 0, T = 1 } = analysis ?? {};
-  const interval = { low: rate(leakLow || 0), high: rate(leakHigh || 0) };
-  const steady = { ...interval, leak: rate(leak?.mean ?? 0) };
+function findingsOf(found: Finding, wet: Plateau | undefined): VacuumDecayStatement[] {
+  const { cause, analysis, leakLow, leakHigh } = found;
+  if (!analysis) return []; // too few readings say it already
+  const { leak, water } = analysis;
+  const interval = { low: rate(leakLow), high: rate(leakHigh) };
+  const steady = { ...interval, leak: rate(leak.mean) };
   const risen = { water: new Quantity(Math.max(0, water), micron.difference), high: interval.high };
   const said = (): VacuumDecayStatement => {
     switch (cause) {
-      case "dry-and-tight": {
-        const smallest = rate(Math.max(leakHigh || 0, step / T, 1.645 * lineU));
-        return say("vacuum-decay.dry-and-tight", { smallest });
-      }
+      case "dry-and-tight":
+        return say("vacuum-decay.dry-and-tight", { smallest: rate(smallestOf(analysis, found)) });
       case "leak":
         return say("vacuum-decay.leak", steady);
       case "leak-and-moisture":
@@ -121,7 +120,7 @@ function findingsOf(
     }
   };
   return [
-    ...(analysis ? [said()] : []), // too few readings say it already
+    said(),
     ...(wet?.aboveSaturation
       ? [say("vacuum-decay.above-saturation", { plateau: wet.pressure.value })]
       : []),

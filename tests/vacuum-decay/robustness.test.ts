@@ -284,6 +284,8 @@ describe("readings that no gauge of the job shows", () => {
     expect(result.cautions.map(({ code }) => code)).toContain("vacuum-decay.display-steps");
     // a rise of one step over the hold of 15 minutes need not show
     expect(result.smallestLeak?.in(micronPerMinute)).toBeGreaterThanOrEqual(25 / 15);
+    const said = result.reasons.find((one) => one.code === "vacuum-decay.dry-and-tight");
+    expect(said?.values.smallest).toEqual(result.smallestLeak);
     // a rise that one step hides is part of the leak's interval: 25 · (1 − √0.05) micron, by Bayes' rule
     const hidden = (25 * (1 - Math.sqrt(0.05))) / 15;
     expect(result.leakInterval?.[1].in(micronPerMinute)).toBeGreaterThan(0.95 * hidden);
@@ -369,7 +371,11 @@ describe("policies and limits", () => {
     const readings = log((t) => 300 + 3000 * -Math.expm1(-t / 200), 1800);
     const result = assess(readings, { coldest: degC(-20) });
     expect(result.plateau?.aboveSaturation).toBe(true);
-    expect(assess(readings).plateau?.aboveSaturation).toBe(false);
+    const said = result.reasons.find((one) => one.code === "vacuum-decay.above-saturation");
+    expect(said?.values.plateau).toEqual(result.plateau?.pressure.value);
+    const warm = assess(readings);
+    expect(warm.plateau?.aboveSaturation).toBe(false);
+    expect(warm.reasons.map(({ code }) => code)).not.toContain("vacuum-decay.above-saturation");
     expect(result.plateau?.waterMass?.si).toBeGreaterThan(0);
   });
 
