@@ -1,10 +1,11 @@
 // What a step needs and the record does not have is asked for: that field by its path, and no other. The record that is
 // read on gauges and in the air is invented; what each check needs is what its module says that it needs.
 import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
-import { ampere, degF, deltaF, psi, psig } from "hvac-install-math/quantity";
+import { ampere, degF, degreeAngle, deltaF, oz, psi, psig } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { changed } from "./changed.ts";
+import { threeHeads } from "./three-heads.ts";
 
 const measured: InstallationRecord = changed({
   "equipment.meteringDevice": "orifice",
@@ -40,6 +41,7 @@ const fields: Partial<Record<StepName, readonly string[]>> = {
     "equipment.manual.run.maximumLength",
     "equipment.manual.run.maximumLift",
   ],
+  joints: ["runs[0].joints[0].tube", "runs[0].joints[0].torque"],
   "pressure-test": [
     "pressureTests[0].criterion",
     "instruments.testGauge",
@@ -140,4 +142,63 @@ it("asks for the time of the last reading, by which a test was held", () => {
     "pressureTests[0].readings[1]",
     "pressureTests[0].readings[1].elapsed",
   ]);
+});
+
+describe("a port", () => {
+  const charge = (changes: Record<string, unknown>) =>
+    missing("charge", changed(changes, measured));
+  const allowance = "equipment.manual.unusedPortAllowance";
+
+  it("that stays unused can take charge off: what the manual says of it is asked for", () => {
+    expect(charge({ "equipment.portPairs": 1 })).toEqual([]);
+    expect(charge({ "equipment.portPairs": 2 })).toEqual([allowance]);
+    expect(charge({ "equipment.portPairs": 2, [allowance]: oz(0) })).toEqual([]);
+    expect(charge({ [allowance]: oz(-1) })).toEqual(["equipment.portPairs"]);
+  });
+
+  it("serves a branch box with all of its units", () => {
+    const box = { "equipment.portPairs": 1, "runs[0].serves": "branch-box" };
+    expect(charge(box)).toEqual([]);
+  });
+});
+
+it("asks of several runs whether the pre-charged length is that of each", () => {
+  const path = "equipment.manual.preChargedFor";
+  expect(missing("charge", threeHeads)).toEqual([]);
+  expect(missing("charge", changed({ [path]: undefined }, threeHeads))).toEqual([path]);
+});
+
+// The voltage at rest decides whether power may be connected; a reading of which nobody said how it was taken may be it.
+it("asks for a voltage at rest, or whether one of the readings is it", () => {
+  const [rest, load] = measured.power?.supply?.readings ?? [];
+  const unsaid = { voltage: rest?.voltage };
+  const asked = (...readings: unknown[]) =>
+    missing("supply", changed({ "power.supply.readings": readings }, measured));
+  expect(asked(rest, unsaid)).not.toContain("power.supply.readings[2]");
+  expect(asked(load)).toContain("power.supply.readings[1]");
+  expect(asked(load, unsaid)).toContain("power.supply.readings[1].state");
+  expect(asked(unsaid, load)).toContain("power.supply.readings[0].state");
+});
+
+describe("a joint", () => {
+  const asked = (joint: object) =>
+    missing("joints", changed({ "runs[0].joints[0]": joint }, measured))?.map((path) =>
+      path.replace("runs[0].joints[0].", ""),
+    );
+
+  it("of no kind is asked for it, and for what a flare would show", () => {
+    expect(asked({ tube: "1/4" })).toEqual(["kind", "torque"]);
+    expect(asked({ tube: "1/4", inspected: true })).toEqual(["kind", "torque"]);
+  });
+
+  it("of a line has the size of that line", () => {
+    expect(asked({ kind: "flare", turn: degreeAngle(75) })).toEqual(["tube"]);
+    expect(asked({ kind: "flare", turn: degreeAngle(75), line: "liquid" })).toEqual([]);
+  });
+
+  it("of another kind is asked for what shows that it is sound", () => {
+    expect(asked({ kind: "brazed" })).toEqual(["nitrogenFlowed"]);
+    expect(asked({ kind: "pressed" })).toEqual(["inspected"]);
+    expect(asked({ kind: "coupling" })).toEqual(["inspected"]);
+  });
 });

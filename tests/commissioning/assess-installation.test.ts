@@ -77,6 +77,8 @@ describe("an empty record", () => {
     expect(result.steps.map(({ outcome }) => outcome)).toEqual(Array(11).fill("inconclusive"));
     expect(result.steps.map(({ state }) => state)).toEqual(Array(11).fill("missing"));
     expect(result.holds.map(({ state }) => state)).toEqual(["held", "held", "held"]);
+    // Nothing was done too early: that something waits decides nothing.
+    expect(result.reasons.map(({ code }) => code)).not.toContain("commissioning.held");
     expect(result.missing).toContain("pressureTests[0].readings");
   });
 });

@@ -5,7 +5,9 @@ import {
   ampere,
   degC,
   deltaC,
+  ft,
   hour,
+  inch,
   kg,
   kPa,
   kPaa,
@@ -15,6 +17,7 @@ import {
   m,
   m2,
   m3,
+  oz,
   psi,
   psig,
   volt,
@@ -64,6 +67,18 @@ const charges = (factory: number, more: Change): Change => ({
 const weather = (mode: string, celsius: number): Change => ({
   "operation[0].mode": mode,
   "operation[0].outdoorTemperature": degC(celsius),
+});
+const small = (protection: number): Change => ({
+  "equipment.minimumCircuitAmpacity": ampere(1),
+  "equipment.ratedLoadCurrent": undefined,
+  "equipment.maximumOvercurrentProtection": ampere(protection),
+});
+const same: Change = { "equipment.ratedLoadCurrent": ampere(12.4) };
+const cable = (length: number): Change => ({ "power.circuits[0].wiring.length": m(length) });
+const level = (length: number): Change => ({ "runs[0].drain.slope.levelLength": m(length) });
+const indoors = (celsius: number): Change => ({ "operation[0].indoorTemperature": degC(celsius) });
+const promised = (minimum: number, maximum: number): Change => ({
+  "power.supply.range": { minimum: volt(minimum), maximum: volt(maximum) },
 });
 const gauge = (accuracy: number, resolution: number): Change => ({
   "instruments.serviceGauge": { accuracy: psi(accuracy), resolution: psi(resolution) },
@@ -134,6 +149,100 @@ it.each<[said: string, at: Change, beyond: Change]>([
     { "equipment.lowestMarkedPressure": MPag(10) },
     { "equipment.lowestMarkedPressure": MPag(10.1) },
   ],
+  // No unit draws more than its conductors are laid out for, and none is protected for far more: 225/125 of 12.4 A and
+  // 10 A (440.22(A), 440.32), or the smallest device, 15 A (240.6(A)).
+  [
+    "rated-above-ampacity equipment.ratedLoadCurrent",
+    { "equipment.ratedLoadCurrent": ampere(12.4) },
+    { "equipment.ratedLoadCurrent": ampere(12.5) },
+  ],
+  [
+    "protection-far-above-ampacity equipment.maximumOvercurrentProtection",
+    { "equipment.maximumOvercurrentProtection": ampere(32.32) },
+    { "equipment.maximumOvercurrentProtection": ampere(33) },
+  ],
+  ["protection-far-above-ampacity equipment.maximumOvercurrentProtection", small(15), small(16)],
+  // An ampacity has a quarter on top of the rated load where sizes are by wire gauge (440.33).
+  [
+    "rated-as-ampacity equipment.minimumCircuitAmpacity",
+    { ...same, "power.circuits[0].rules": "iec-60364" },
+    { ...same, "power.circuits[0].rules": "csa-c22.1-2024" },
+  ],
+  // A line is as long as its rise, at least, and its vapor side as wide as its liquid side.
+  [
+    "lift-above-length runs[0].tubing.lift",
+    { "runs[0].tubing.lift": ft(36) },
+    { "runs[0].tubing.lift": ft(37) },
+  ],
+  [
+    "lines-swapped runs[0].tubing.liquid.outsideDiameter",
+    { "runs[0].tubing.liquid.outsideDiameter": inch(0.375) },
+    { "runs[0].tubing.liquid.outsideDiameter": inch(0.5) },
+  ],
+  [
+    "pre-charged-above-longest equipment.manual.preChargedLength",
+    { "equipment.manual.preChargedLength": ft(66) },
+    { "equipment.manual.preChargedLength": ft(67) },
+  ],
+  [
+    "pre-charged-above-longest equipment.manual.preChargedLength",
+    { "equipment.manual.preChargedLength": ft(67), "equipment.manual.preChargedFor": "sum" },
+    { "equipment.manual.preChargedLength": ft(67), "equipment.manual.preChargedFor": "each-run" },
+  ],
+  [
+    "pre-charged-above-longest runs[0].manual.preChargedLength",
+    { "runs[0].manual": { preChargedLength: ft(66) } },
+    { "runs[0].manual": { preChargedLength: ft(67) } },
+  ],
+  [
+    "length-odd equipment.manual.run.maximumLength",
+    { "equipment.manual.run.maximumLength": m(165) },
+    { "equipment.manual.run.maximumLength": m(166) },
+  ],
+  [
+    "length-odd equipment.manual.run.maximumLength",
+    { "equipment.manual.run.maximumLength": m(3) },
+    { "equipment.manual.run.maximumLength": m(2.9) },
+  ],
+  [
+    "length-odd equipment.manual.run.maximumLift",
+    { "equipment.manual.run.maximumLift": ft(66) },
+    { "equipment.manual.run.maximumLift": ft(67) },
+  ],
+  [
+    "length-odd runs[0].manual.run.maximumLift",
+    { "runs[0].manual": { run: { maximumLift: ft(66) } } },
+    { "runs[0].manual": { run: { maximumLift: ft(67) } } },
+  ],
+  // A circuit of 0.3 m to 300 m, a level of 0.1 m to 5 m.
+  ["length-odd power.circuits[0].wiring.length", cable(300), cable(301)],
+  ["length-odd power.circuits[0].wiring.length", cable(0.3), cable(0.2)],
+  ["length-odd runs[0].drain.slope.levelLength", level(5), level(5.1)],
+  ["length-odd runs[0].drain.slope.levelLength", level(0.1), level(0.09)],
+  // The air of rooms and of inhabited places.
+  ["temperature-odd operation[0].indoorTemperature", indoors(50), indoors(51)],
+  ["temperature-odd operation[0].indoorTemperature", indoors(-10), indoors(-11)],
+  [
+    "temperature-odd operation[0].outdoorTemperature",
+    weather("cooling", 60),
+    weather("cooling", 61),
+  ],
+  [
+    "temperature-odd operation[0].outdoorTemperature",
+    weather("heating", -50),
+    weather("heating", -51),
+  ],
+  // A utility promises 240 V less or more 15 %, at most: 204 V to 276 V, around 240 V.
+  ["voltage-odd power.supply.range.minimum", promised(204, 250), promised(203, 250)],
+  ["voltage-odd power.supply.range.minimum", promised(240, 250), promised(241, 250)],
+  ["voltage-odd power.supply.range.maximum", promised(230, 276), promised(230, 277)],
+  ["voltage-odd power.supply.range.maximum", promised(230, 240), promised(230, 239)],
+  // 39.5 oz in the unit and 1.76 oz to add: 41.3 oz is the whole charge, not the addition.
+  [
+    "total-as-added charge.added",
+    { "charge.added": oz(40.7), "charge.tolerance": oz(0.5) },
+    { "charge.added": oz(41), "charge.tolerance": oz(0.5) },
+  ],
   ["altitude-odd site.altitude", { "site.altitude": m(4500) }, { "site.altitude": m(4501) }],
   // Cooling in frost, heating above 35 °C, a cable below 2 m.
   ["weather-unusual", weather("cooling", 0), weather("cooling", -0.1)],
@@ -180,6 +289,12 @@ describe("what is not stated", () => {
     expect(of(9000)).not.toContain("capacity-odd equipment.capacity");
     expect(of(9100)).toContain("capacity-odd equipment.capacity");
   });
+});
+
+it("asks of factory and largest charge about one only where they contradict each other", () => {
+  const said = saidOf(changed(charges(4, { "equipment.maximumCharge": kg(3) })));
+  expect(said).toContain("factory-charge-is-maximum equipment.factoryCharge");
+  expect(said).not.toContain("mass-odd equipment.maximumCharge");
 });
 
 // From the coldest part of the system to its air, and 20 K beyond, a test may be as warm or as cold as it likes.

@@ -60,20 +60,29 @@ export function fromVersion1(record: Json): Json {
       formed && formed.path === entry.path ? formed.form : present(around(state, segments));
     const removes = valueAt(now, path) === undefined;
     state = withValue(state, segments, deepCopy(entry.previous), "history.path", own) as Json;
-    formed = { path: entry.path, form: present(around(state, segments)) };
+    formed = { path: entry.path, form: present(around(state, segments, removes)) };
     entries.push(changeOf(entry, formed.form, path, removes));
   }
   return { ...after, history: entries.reverse() };
 }
 
-/** What the new form of one field hangs on: the parts that move with others, and the field itself. */
-function around(record: Json, [first = "", item]: readonly Segment[]): Json {
+/**
+ * What the new form of one field hangs on: the parts that move with others, and the field itself. Of a list only the item,
+ * unless that is `gone` afterwards, or was not there: then the list itself changed.
+ */
+function around(
+  record: Json,
+  [first = "", item, ...deeper]: readonly Segment[],
+  gone = false,
+): Json {
   const parts = [...movedParts, String(first)].map((name) => [name, record[name]] as const);
   const narrow: Record<string, unknown> = Object.fromEntries(parts);
   const list = narrow[first];
-  if (mapped.includes(String(first)) && Array.isArray(list) && typeof item === "number") {
+  const resized = gone && deeper.length === 0;
+  const isMapped = mapped.includes(String(first)) && Array.isArray(list);
+  if (isMapped && typeof item === "number" && item in list && !resized) {
     const one: unknown[] = new Array(list.length);
-    if (item in list) one[item] = list[item];
+    one[item] = list[item];
     narrow[first] = one;
   }
   return narrow;
