@@ -164,6 +164,13 @@ describe("a history from outside", () => {
         "history[0].path",
       );
     }
+    const bends = { ...who, path: "runs[0].tubing.bends" };
+    const of = (...history: object[]) =>
+      argumentOf(() => checkRecord({ version: 2, history: [bends, ...history] }));
+    expect(of({ ...bends, at: "2026-05-07" })).toBe("nothing");
+    expect(of({ ...bends, by: "." })).toBe("history[1].by");
+    expect(of({ ...bends, reason: " " })).toBe("history[1].reason");
+    expect(of({ ...bends, at: "2026-05-05" })).toBe("history[1].at");
     const nowhere = { ...who, path: "nowhere" };
     expect(argumentOf(() => checkRecord({ version: 2, history: [nowhere] }))).toBe(
       "history[0].path",

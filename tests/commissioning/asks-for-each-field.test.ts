@@ -1,7 +1,7 @@
 // What a step needs and the record does not have is asked for: that field by its path, and no other. The record that is
 // read on gauges and in the air is invented; what each check needs is what its module says that it needs.
 import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
-import { ampere, degF, degreeAngle, deltaF, oz, psi, psig } from "hvac-install-math/quantity";
+import { ampere, degF, degreeAngle, deltaF, hour, oz, psi, psig } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { changed } from "./changed.ts";
@@ -200,5 +200,38 @@ describe("a joint", () => {
     expect(asked({ kind: "brazed" })).toEqual(["nitrogenFlowed"]);
     expect(asked({ kind: "pressed" })).toEqual(["inspected"]);
     expect(asked({ kind: "coupling" })).toEqual(["inspected"]);
+  });
+});
+
+describe("a test of which the manual says nothing", () => {
+  const requirement = { pressure: psig(450), hold: hour(12) };
+  const silent = {
+    "equipment.manual.testPressure": undefined,
+    "equipment.manual.testHold": undefined,
+  };
+  const at = "pressureTests[0].requirement";
+  const assumed = (changes: Record<string, unknown>) =>
+    assessInstallation(changed(changes, measured)).assumptions.find(
+      ({ code }) => code === "commissioning.manual-silent",
+    )?.values;
+
+  it("is asked who asks for its pressure", () => {
+    const own = { ...silent, [at]: requirement };
+    expect(missing("pressure-test", changed(own, measured))).toEqual([`${at}.standing`]);
+  });
+
+  it("goes by what was asked for, and says on whose word", () => {
+    for (const standing of ["adopted-code", "manufacturer", "common-practice"]) {
+      const own = { ...silent, [at]: { ...requirement, standing } };
+      expect(missing("pressure-test", changed(own, measured))).toEqual([]);
+      expect(assumed(own)).toEqual({ standing: `commissioning.standing.${standing}` });
+    }
+  });
+
+  it("is the manual's where that says something", () => {
+    const own = { [at]: { pressure: psig(900), hold: hour(48), standing: "adopted-code" } };
+    const { steps } = assessInstallation(changed(own, measured));
+    expect(steps.find(({ name }) => name === "pressure-test")?.outcome).toBe("pass");
+    expect(assumed(own)).toBeUndefined();
   });
 });

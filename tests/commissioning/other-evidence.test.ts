@@ -2,6 +2,7 @@
 import { manualCharge, type StepName } from "hvac-install-math/commissioning";
 import type { PressureTestAssessment } from "hvac-install-math/pressure-test";
 import {
+  ampere,
   degF,
   degreeAngle,
   deltaF,
@@ -86,6 +87,40 @@ describe("a drain with a pump", () => {
     expect(checks).not.toHaveProperty("drain-slope");
     expect(missing).toEqual([]);
     expect(judged("drain", { "runs[0].drain": drain(13) }).checks["condensate-pump"]).toBe("fail");
+  });
+});
+
+describe("a drain that falls straight down", () => {
+  const drain = (more: object) =>
+    judged("drain", { "runs[0].drain": { vertical: true, waterRanOff: true, ...more } });
+
+  it("needs no slope, but the water that ran off", () => {
+    const { state, checks } = drain({});
+    expect(state).toBe("done");
+    expect(checks["drain-slope"]).toBe("pass");
+    expect(drain({ waterRanOff: undefined }).missing).toEqual(["runs[0].drain.waterRanOff"]);
+    expect(drain({ waterRanOff: false }).checks["water-drained"]).toBe("fail");
+  });
+
+  it("is judged by its slope where it has one all the same", () => {
+    const slope = { gap: mm(-6), levelLength: mm(600), accuracy: mm(0.5) };
+    expect(drain({ slope }).checks["drain-slope"]).toBe("fail");
+  });
+});
+
+// Two lines with two ends each have four joints.
+describe("the number of joints", () => {
+  const counted = (count: number) => {
+    const { steps } = assessInstallation(changed({ "runs[0].tubing.jointCount": count }));
+    const checks = steps.find(({ name }) => name === "joints")?.checks;
+    const found = checks?.find(({ name }) => name === "joint-count")?.assessment;
+    return [found?.outcome, found?.reasons[0]?.code, found?.actions[0]?.values.count];
+  };
+
+  it("is that of the record, and four at least", () => {
+    expect(counted(4)).toEqual(["pass", "commissioning.joints-complete", undefined]);
+    expect(counted(5)).toEqual(["inconclusive", "commissioning.joints-incomplete", 5]);
+    expect(counted(3)).toEqual(["inconclusive", "commissioning.fewer-joints-than-ends", 4]);
   });
 });
 
@@ -183,6 +218,22 @@ it("the charge of the manual is computed as soon as its rule is whole, and befor
   expect(assessment?.unroundedCharge.in(oz)).toBeCloseTo(1.76, 9);
   const rate = "equipment.manual.chargeRate";
   expect(manualCharge(changed({ [rate]: undefined }))).toEqual({ missing: [rate] });
+});
+
+// 241.5 V at rest and 239.8 V at 8 A are 239.4 V at 10.1 A: (1.7 V / 8 A) · 10.1 A = 2.1 V.
+describe("the voltage at full load", () => {
+  const said = (equipment: Change) =>
+    assessInstallation(changed({ "power.supply.readings[1].current": ampere(8), ...equipment }))
+      .steps.find(({ name }) => name === "supply")
+      ?.checks.flatMap(({ assessment }) => assessment.reasons.map(({ code }) => code));
+  const none = { "equipment.ratedLoadCurrent": undefined };
+  const enough = "supply-voltage.full-load-enough";
+
+  it("is computed for the current that the plate prints, whatever it is called", () => {
+    expect(said({})).toContain(enough);
+    expect(said({ ...none, "equipment.ratedCurrent": ampere(10.1) })).toContain(enough);
+    expect(said(none)).not.toContain(enough);
+  });
 });
 
 describe("the gas of a pressure test", () => {

@@ -109,6 +109,12 @@ describe("a pressure test of another run, row by row the same", () => {
     expect(copied(course)).toBe(true);
   });
 
+  it("may be two tests of which nobody wrote down a pressure", () => {
+    const blank = Array.from({ length: 8 }, (_, i) => ({ elapsed: hour(i) }));
+    expect(copied(blank.slice(0, 2))).toBe(false);
+    expect(copied(blank)).toBe(true);
+  });
+
   it("may be two tests where nothing moved", () => {
     expect(copied([reading(500, 64, 0), reading(500, 64, 5), reading(500, 64, 10)])).toBe(false);
   });

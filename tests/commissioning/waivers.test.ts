@@ -369,6 +369,25 @@ describe("a refrigerant circuit that is not opened on site", () => {
     expect(result.outcome).toBe("pass");
   });
 
+  it("holds a monobloc to any room that is recorded, and says where none is", () => {
+    const { valves: _, ...sealed } = quickConnect;
+    const monobloc = (...rooms: readonly object[]) =>
+      assessInstallation({
+        ...sealed,
+        equipment: { ...complete.equipment, construction: "monobloc" },
+        runs: rooms.map((own, i) => ({ name: `${i}`, ...own })),
+      } as unknown as InstallationRecord);
+    const found = (...rooms: readonly object[]) => {
+      const { steps, assumptions } = monobloc(...rooms);
+      const state = steps.find(({ name }) => name === "room-limit")?.state;
+      return [state, assumptions.some(({ code }) => code === "commissioning.stands-outdoors")];
+    };
+    const room = { room: { volume: m3(60) } };
+    expect(found({}, {})).toEqual(["not-applicable", true]);
+    expect(found(room)).toEqual(["done", false]);
+    expect(found({}, room)).toEqual(["done", false]);
+  });
+
   it.each([
     [{ "operation[0].airSide.supplyAir": degF(96) }, "inconclusive"], // the other way: swapped
     [{ "operation[0].airSide.supplyAir": degF(70) }, "inconclusive"], // 6 °F: below the usual 14 °F
