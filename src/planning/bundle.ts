@@ -15,7 +15,7 @@ import type { Quantity } from "../quantity/quantity.ts";
 import { inch, mm } from "../quantity/units/geometry.ts";
 import { whole } from "../shapes/index.ts";
 import { type Job, servesIndoorUnit } from "./job.ts";
-import { item, type Share, shareOf, together } from "./share.ts";
+import { item, type Needs, type Share, shareOf, together } from "./share.ts";
 import { say } from "./statements.ts";
 import { tubeNeeds } from "./tests.ts";
 
@@ -27,7 +27,7 @@ const steps = { metric: /* @__PURE__ */ mm(5), imperial: /* @__PURE__ */ inch(0.
 /** One bundle per indoor unit; runs with the same tubes share a line. */
 export function bundleShare(job: Job): Share {
   const { plan } = job;
-  const groups = new Map<string, { tubes: readonly TubeSize[]; runs: Single[] }>();
+  const groups = new Map<string, { tubes: readonly TubeSize[]; runs: Single[]; needs: Needs }>();
   const lacking: Share[] = [];
   for (const { run, path, called } of job.runs.filter(servesIndoorUnit)) {
     const { liquid, vapor } = run.tubing ?? {};
@@ -44,13 +44,13 @@ export function bundleShare(job: Job): Share {
         const key = tubes.map((one) => one.outsideDiameter.si).join();
         const group = groups.get(key);
         if (group) group.runs.push(called);
-        else groups.set(key, { tubes, runs: [called] });
+        else groups.set(key, { tubes, runs: [called], needs });
         return {};
       }),
     );
   }
-  const shares = [...groups.values()].map(({ tubes, runs }) =>
-    shareOf("wall", { "plan.insulation": plan.insulation }, () => {
+  const shares = [...groups.values()].map(({ tubes, runs, needs }) =>
+    shareOf("wall", needs, () => {
       const insulation = plan.insulation as Length;
       const items: RoundItem[] = [
         ...tubes.map((tube, i) => ({

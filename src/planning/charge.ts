@@ -40,7 +40,10 @@ export function chargeShare(job: Job): Share {
     const { assessment } = ruleOf(job);
     return assessment && refrigerant ? chargeOf(assessment, refrigerant, pathsOfLines(job)) : {};
   };
-  return shareOf("charge", needs, make, paths);
+  const lines = job.runs.map(
+    ({ path }, i) => [`lines[${i}].length`, `${path}.tubing.way`] as const,
+  );
+  return shareOf("charge", needs, make, { ...Object.fromEntries(lines), ...paths });
 }
 
 /** The rule for the planned lengths; readings have no part in it. */

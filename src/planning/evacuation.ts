@@ -69,7 +69,7 @@ function pumpDown(job: Job, { target }: AcceptancePolicy): Share {
         const said = say("planning.pump-down", { runs: called, time, target });
         return { bring: [item("evacuation", said, [cite("common-practice")])] };
       };
-      return shareOf("evacuation", needs, make, { pump: "plan.pump", volume: "runs[0].tubing" });
+      return shareOf("evacuation", needs, make, { pump: "plan.pump" });
     }),
   );
 }

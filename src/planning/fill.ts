@@ -32,8 +32,6 @@ export const testPaths: Readonly<Record<string, string>> = {
   cylinder: "plan.cylinder",
   "instruments.pressure": "instruments.testGauge",
   "instruments.temperature": "instruments.gasThermometer",
-  tubes: "runs[0].tubing.way",
-  vessels: "runs[0].tubing.otherVolume",
   wanted: "plan.fillPressure",
   pressure: "plan.fillPressure",
 };

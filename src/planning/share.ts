@@ -49,7 +49,7 @@ export const question = (path: string, part: PlanPart): PlanQuestion => ({
 
 /**
  * What a part adds once everything is there that it needs; else the questions. A value that can't be used is asked
- * about too, at the field that `paths` names for the argument.
+ * about too: at the field that `paths` names for the argument, else at the field that holds this value.
  */
 export function shareOf(
   part: PlanPart,
@@ -63,9 +63,11 @@ export function shareOf(
     return make();
   } catch (error) {
     if (!isInvalidInputError(error)) throw error;
-    const { argument, value } = error;
+    const { argument, value, bound } = error;
     const known = Object.keys(paths).find((one) => argument.startsWith(one));
-    const path = known ? (paths[known] as string) : (Object.keys(needs)[0] as string);
+    const fields = Object.keys(needs);
+    const holding = fields.find((one) => bound && needs[one] === bound.value) ?? fields[0];
+    const path = (known ? paths[known] : holding) as string;
     const said = say("planning.unusable", { field: fieldWord(path), value: verbatim(value) });
     return { ask: [{ ...said, path, changes: [part] }] };
   }

@@ -3,8 +3,19 @@ import { explain } from "hvac-install-math/assessment";
 import type { InstallationRecord } from "hvac-install-math/commissioning";
 import { english } from "hvac-install-math/language/en";
 import { planInstallation } from "hvac-install-math/planning";
-import { degF, ft, isInvalidInputError, oz, psig } from "hvac-install-math/quantity";
+import {
+  degF,
+  ft,
+  inch,
+  isInvalidInputError,
+  liter,
+  m3,
+  oz,
+  psig,
+  sqft,
+} from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
+import { plan as threeHeads } from "../../examples/three-heads/make-records.ts";
 import { rules } from "../commissioning/assess.ts";
 import { changed } from "../commissioning/changed.ts";
 import { planned } from "./installations.ts";
@@ -158,6 +169,22 @@ describe("every plan", () => {
     const { ask, bring } = plan(changed({ "plan.warmest": degF(900) }, cabin));
     expect(ask.find(({ path }) => path === "plan.warmest")?.code).toBe("planning.unusable");
     expect(bring.map(({ code }) => code)).toContain("planning.line-set");
+  });
+
+  it.each([
+    ["runs[1].tubing.otherVolume", liter(-1)],
+    ["runs[2].tubing.liquid.wall", inch(0.3)],
+    ["runs[2].tubing.vapor.outsideDiameter", inch(-0.5)],
+    ["runs[1].tubing.way", ft(-14)],
+    ["runs[1].room.floorArea", sqft(-150)],
+    ["runs[2].room.volume", m3(-40)],
+  ])("names %s where it can't be used, in its own run and nowhere else", (path, wrong) => {
+    const record = changed(
+      { ...(path.endsWith("volume") && { "equipment.refrigerant": "R-410A" }), [path]: wrong },
+      threeHeads,
+    );
+    const unusable = plan(record).ask.filter(({ code }) => code === "planning.unusable");
+    expect(new Set(unusable.map((one) => one.path))).toEqual(new Set([path]));
   });
 
   it.each(Object.entries({ ...planned, ...own }))("reads as sentences: %s", (_, record) => {
