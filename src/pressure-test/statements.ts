@@ -67,6 +67,10 @@ export interface PressureTestStatements {
     readonly from: Quantity<"temperature">;
     readonly to: Quantity<"temperature">;
   };
+  "pressure-test.zones-swapped-at-end": {
+    readonly from: Quantity<"temperature">;
+    readonly to: Quantity<"temperature">;
+  };
   "pressure-test.log-misfit": { readonly misfit: number };
   "pressure-test.last-reading-above-limit": {
     readonly drop: Difference;

@@ -25,10 +25,15 @@ export function swappedZones(
       Quantity<"temperature">,
       Quantity<"temperature">,
     ];
+    // Of two readings, the second needs no time to be told by, and may have none.
     const seconds = elapsed - (rows[0] as State).elapsed;
+    const reason =
+      rows.length === 2
+        ? say("pressure-test.zones-swapped-at-end", { from, to })
+        : say("pressure-test.zones-swapped", { elapsed: asTime(seconds), from, to });
     return [
       {
-        reason: say("pressure-test.zones-swapped", { elapsed: asTime(seconds), from, to }),
+        reason,
         action: say("pressure-test.check-thermometers"),
       },
     ];

@@ -266,7 +266,9 @@ describe("a log", () => {
       start: rowOf(0, 500, [47, 68]),
       end: rowOf(24, 500, [67.4, 46.3]),
     });
-    expect(two.reasons.map(({ code }) => code)).toContain("pressure-test.zones-swapped");
+    expect(two.reasons.map((one) => explain(one, english))).toContain(
+      "At the end the temperatures had changed places: 47 °F to 67.4 °F, and back on the other thermometer.",
+    );
   });
 
   it("weighs zones by their shares where their volumes are not known", () => {

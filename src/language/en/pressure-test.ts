@@ -45,6 +45,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US"
     "The gauge hardly moved, although temperature and barometer alone change the pressure by {moved}.",
   "pressure-test.zones-swapped":
     "In the reading at {elapsed} the temperatures changed places: {from} to {to}, and back on the other thermometer.",
+  "pressure-test.zones-swapped-at-end":
+    "At the end the temperatures had changed places: {from} to {to}, and back on the other thermometer.",
   "pressure-test.log-misfit":
     "The readings scatter {misfit} times as much as the stated errors explain.",
   "pressure-test.last-reading-above-limit":

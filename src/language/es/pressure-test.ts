@@ -46,6 +46,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419
     "El manómetro apenas se movió, aunque la temperatura y el barómetro por sí solos mueven la presión en {moved}.",
   "pressure-test.zones-swapped":
     "En la lectura a {elapsed} las temperaturas cambiaron de lugar: de {from} a {to}, y al revés en el otro termómetro.",
+  "pressure-test.zones-swapped-at-end":
+    "Al final las temperaturas habían cambiado de lugar: de {from} a {to}, y al revés en el otro termómetro.",
   "pressure-test.log-misfit":
     "La dispersión de las lecturas es {misfit} veces la que explican los errores indicados.",
   "pressure-test.last-reading-above-limit":

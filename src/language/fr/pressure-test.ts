@@ -49,6 +49,8 @@ export const pressureTest: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA"
     "Le manomètre a à peine bougé, alors que la température et le baromètre seuls font varier la pression de {moved}.",
   "pressure-test.zones-swapped":
     "Dans le relevé à {elapsed}, les températures ont changé de place : de {from} à {to}, et l’inverse sur l’autre thermomètre.",
+  "pressure-test.zones-swapped-at-end":
+    "À la fin, les températures avaient changé de place : de {from} à {to}, et l’inverse sur l’autre thermomètre.",
   "pressure-test.log-misfit":
     "La dispersion des relevés est de {misfit} fois celle qu’expliquent les erreurs indiquées.",
   "pressure-test.last-reading-above-limit":

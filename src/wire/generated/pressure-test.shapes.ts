@@ -393,6 +393,7 @@ export function PressureTestStatements(): StatementTable {
     },
     "pressure-test.zones-need-volumes": {},
     "pressure-test.zones-swapped": { elapsed: "duration", from: "temperature", to: "temperature" },
+    "pressure-test.zones-swapped-at-end": { from: "temperature", to: "temperature" },
   }));
 }
 

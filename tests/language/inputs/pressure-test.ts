@@ -197,6 +197,12 @@ export const inputs: Partial<Inputs<typeof pressureTest>> = {
     held(500, {
       start: { pressure: psig(500), temperature: [degF(70), degF(70)] },
     }), // zones-need-volumes
+    held(500, {
+      volume: liter(3),
+      zoneShares: [percent(50), percent(50)],
+      start: { pressure: psig(500), temperature: [degF(50), degF(70)] },
+      end: { pressure: psig(500), temperature: [degF(70), degF(50)] },
+    }), // zones-swapped-at-end
   ],
   assessPressureLog: [
     log(rows.map((t) => [t, 500, 75 + 10 * Math.cos(t / 2)])), // pressure-still
