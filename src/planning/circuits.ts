@@ -8,6 +8,7 @@ import {
   circuitFromNameplate,
 } from "../circuit-protection/index.ts";
 import { type Circuit, circuitRulesNamed } from "../commissioning/index.ts";
+import { known } from "../quantity/known.ts";
 import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { percent } from "../quantity/units/ratio.ts";
@@ -117,6 +118,41 @@ const decidedBy: Readonly<Record<string, "at" | "groundFaultText" | "earthing">>
   "circuit-protection.residual-current-not-stated": "earthing",
 };
 
+/**
+ * The clauses that will be left to check by their text: asked of the circuit as it stands once everything is fitted as
+ * planned. A conductor, where the rules have no table to size it by, may be any: its size decides no clause.
+ */
+function clausesAhead(
+  {
+    device,
+    conductor,
+    equipmentGrounding,
+    disconnect,
+    residualCurrent,
+    toVerify,
+  }: CircuitAssessment,
+  { installed }: Circuit,
+  sizes: readonly Size[],
+  circuitWith: (installed: CircuitInput["installed"]) => CircuitAssessment,
+): readonly string[] {
+  const size = conductor?.size ?? sizes.at(-1);
+  const [rating] = device.ratings;
+  if (!size || !rating) return toVerify;
+  const fitted: NonNullable<CircuitInput["installed"]> = {
+    device: { kind: device.kind === "fuse" ? "fuse" : "breaker", rating, poles: device.poles },
+    conductor: size,
+    equipmentGrounding: equipmentGrounding?.size ?? size,
+    disconnect: {
+      rating: disconnect.madeSize ?? disconnect.minimumRating,
+      visible: true,
+      lockable: true,
+    },
+    residualCurrent: residualCurrent ?? false,
+  };
+  const planned = { ...fitted, ...installed } as CircuitInput["installed"];
+  return known(() => circuitWith(planned))?.toVerify ?? toVerify;
+}
+
 /** Sizes by ampacity, and the next conductor that keeps the drop where that one does not. */
 function sized(
   circuit: Circuit,
@@ -178,16 +214,24 @@ function sized(
       ...ratings,
     }),
   ];
+  const clauses = clausesAhead(found, circuit, sizes, circuitWith);
   return {
     bring: said.map((one) => item("circuit", one, sources, path)),
-    check: dropChecks(found, called, path),
+    check: [
+      ...dropChecks(found, called, path),
+      ...clauses.map((clause) => {
+        const where = { rules: verbatim(found.rules), clause: verbatim(clause) };
+        const one = say("planning.verify-clause", { ...on, ...where });
+        return check("inconclusive", "circuit", one, sources, `${path}.verifications`);
+      }),
+    ],
     ask: [
       ...found.reasons.flatMap(({ code }) => {
         const field = decidedBy[code];
         const known = field === undefined || circuit[field] !== undefined;
         return known ? [] : [question(`${path}.${field}`, "circuit")];
       }),
-      ...(found.toVerify.length ? [question(`${path}.verifications`, "circuit")] : []),
+      ...(clauses.length ? [question(`${path}.verifications`, "circuit")] : []),
     ],
     cautions: found.cautions,
   };

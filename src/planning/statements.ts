@@ -156,6 +156,7 @@ interface Site {
   "planning.drop-within": Dropped;
   "planning.drop-above": Dropped;
   "planning.drop-at-start": Fed & { readonly drop: Ratio };
+  "planning.verify-clause": Fed & { readonly rules: Verbatim; readonly clause: Verbatim };
   "planning.rules-not-passed": Fed & { readonly rules: Verbatim };
   "planning.voltage-window": {
     readonly low: Quantity<"voltage">;

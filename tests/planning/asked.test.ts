@@ -1,11 +1,12 @@
 // Every question of a plan names what it changes: no more, and nothing that goes missing is left out.
-import type { InstallationRecord } from "hvac-install-math/commissioning";
+import { assessInstallation, type InstallationRecord } from "hvac-install-math/commissioning";
 import { type InstallationPlan, planInstallation } from "hvac-install-math/planning";
-import { literPerHour, mm } from "hvac-install-math/quantity";
+import { literPerHour, mm, volt } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { rules } from "../commissioning/assess.ts";
 import { changed } from "../commissioning/changed.ts";
 import { pathsOf, put, type Segment, textOf } from "../commissioning/mutated-record.ts";
+import { heronCabin, redGum } from "../commissioning/twelve.ts";
 import { planned } from "./installations.ts";
 
 const plan = (record: InstallationRecord) => planInstallation(record, { rules });
@@ -97,6 +98,51 @@ it("asks for nothing that is stated", () => {
       expect(value, path).toBeUndefined();
     }
   }
+});
+
+describe("clauses that are to be checked by their text", () => {
+  // What these rule sets do not know well enough decides nothing in a verdict: the plan says so before the work.
+  it.each([
+    "as-nzs-3000-2018-australia",
+    "as-nzs-3000-2018-new-zealand",
+    "japan-interpretation",
+    "bs-7671-2018",
+    "iec-60364",
+    "nfpa-70-2023",
+  ] as const)("are those that the verdict names afterwards: %s", (name) => {
+    const gum = planned["Red Gum"] as InstallationRecord;
+    const rule = { "power.circuits[0].rules": name };
+    const japan = { ...rule, "power.voltage": volt(200) };
+    const wire = "power.circuits[0].installed";
+    const fitted = { [`${wire}.conductor`]: "2.0 mm", [`${wire}.equipmentGrounding`]: "2.0 mm" };
+    const [before, after] =
+      name === "nfpa-70-2023"
+        ? [planned["Heron Cabin"] as InstallationRecord, heronCabin]
+        : name === "japan-interpretation"
+          ? [changed(japan, gum), changed({ ...japan, ...fitted }, redGum)]
+          : [changed(rule, gum), changed(rule, redGum)];
+    const { check, ask } = plan(before);
+    const clauses = check.flatMap(({ code, values }) =>
+      code === "planning.verify-clause" ? [(values.clause as { verbatim: string }).verbatim] : [],
+    );
+    const { steps } = assessInstallation(after, { rules });
+    const [circuit] = steps.find((step) => step.name === "circuit")?.checks ?? [];
+    expect(circuit?.assessment).toMatchObject({ toVerify: clauses });
+    expect(clauses.length > 0).toBe(/^(as-nzs|japan|bs)/.test(name));
+    const asked = ask.map(({ path }) => path).includes("power.circuits[0].verifications");
+    expect(asked).toBe(clauses.length > 0);
+  });
+
+  it("are not listed once somebody checked them", () => {
+    const own = { by: "invented inspector", at: "2026-05-01", complies: true };
+    const clauses = ["AS/NZS 3008.1.1", "5.3.3, table 5.1", "4.19"];
+    const checked = clauses.map((clause) => ({ ...own, clause }));
+    const record = changed(
+      { "power.circuits[0].verifications": checked },
+      planned["Red Gum"] as InstallationRecord,
+    );
+    expect(plan(record).check.map(({ code }) => code)).not.toContain("planning.verify-clause");
+  });
 });
 
 describe("a device against residual current", () => {

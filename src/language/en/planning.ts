@@ -86,6 +86,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("en-US", {
   "planning.drop-within": "Circuit {circuit}: voltage drop {drop}, within {limit}.",
   "planning.drop-above": "Circuit {circuit}: voltage drop {drop}, above {limit}.",
   "planning.drop-at-start": "Circuit {circuit}: voltage drop {drop} when the compressor starts.",
+  "planning.verify-clause":
+    "Circuit {circuit}: have it checked by the text of {rules}, {clause}, and record who checked it.",
   "planning.rules-not-passed": "Circuit {circuit}: rule set {rules} was not supplied.",
   "planning.voltage-window": "Supply at the unit: {low} to {high}.",
   "planning.monitor":

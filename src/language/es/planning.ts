@@ -93,6 +93,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("es-419", {
   "planning.drop-within": "Circuito {circuit}: caída de voltaje {drop}, dentro de {limit}.",
   "planning.drop-above": "Circuito {circuit}: caída de voltaje {drop}, superior a {limit}.",
   "planning.drop-at-start": "Circuito {circuit}: caída de voltaje {drop} al arrancar el compresor.",
+  "planning.verify-clause":
+    "Circuito {circuit}: haga que se compruebe según el texto de {rules}, {clause}, y registre quién lo comprobó.",
   "planning.rules-not-passed": "Circuito {circuit}: no se dispone de las reglas {rules}.",
   "planning.voltage-window": "Alimentación en la unidad: de {low} a {high}.",
   "planning.monitor":

@@ -98,6 +98,8 @@ export const planning: CatalogueOf<Said> = /* @__PURE__ */ catalogue("fr-CA", {
   "planning.drop-above": "Circuit {circuit} : chute de tension {drop}, au-dessus de {limit}.",
   "planning.drop-at-start":
     "Circuit {circuit} : chute de tension {drop} au démarrage du compresseur.",
+  "planning.verify-clause":
+    "Circuit {circuit} : faites-le vérifier selon le texte de {rules}, {clause}, et notez qui l’a vérifié.",
   "planning.rules-not-passed": "Circuit {circuit} : les règles {rules} ne sont pas disponibles.",
   "planning.voltage-window": "Alimentation à l’appareil : de {low} à {high}.",
   "planning.monitor":
