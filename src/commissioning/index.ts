@@ -52,6 +52,7 @@ export type { CheckName, HoldName, HoldState, StepName, StepState } from "./name
 export { hasNominalLength } from "./nominal-length.ts";
 export type { OwnVerdict } from "./own-verdict.ts";
 export type { Placed, PlacedCaution } from "./placed.ts";
+export { type PortSize, portSize } from "./port-size.ts";
 export type { StepProblem } from "./problem.ts";
 export type {
   InstallationRecord,

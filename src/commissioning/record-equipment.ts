@@ -2,12 +2,12 @@
 // Follows the plates of the units and the inputs of the modules that judge them.
 // Does not cover how the figures are judged: see the modules.
 import type { ProtectionMarking } from "../circuit-protection/index.ts";
-import type { FlareTube } from "../flare-joint/index.ts";
 import type { ChargeRate, RunLimits, ShortLineRule } from "../line-set/index.ts";
 import type { ChargedSystem, ExpansionPlace } from "../operating-check/index.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { Draft } from "../shapes/index.ts";
 import type { VoltageRange } from "../supply-voltage/index.ts";
+import type { PortSize } from "./port-size.ts";
 
 /** A unit by its plate. */
 export interface UnitPlate {
@@ -15,9 +15,9 @@ export interface UnitPlate {
   readonly model?: string | undefined;
   /** Serial number. */
   readonly serialNumber?: string | undefined;
-  /** Flare sizes of its ports, in inches; for an indoor unit those of its own. An outdoor unit whose pairs differ leaves them out: each indoor unit states its own. */
+  /** Sizes of its ports, flared or brazed; for an indoor unit those of its own. An outdoor unit whose pairs differ leaves them out: each indoor unit states its own. */
   readonly ports?:
-    | { readonly liquid?: FlareTube | undefined; readonly vapor?: FlareTube | undefined }
+    | { readonly liquid?: PortSize | undefined; readonly vapor?: PortSize | undefined }
     | undefined;
   /** Rated capacity of an indoor unit, for the combination of several. */
   readonly capacity?: Quantity<"power"> | undefined;

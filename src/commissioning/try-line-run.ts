@@ -16,6 +16,7 @@ import type { Job } from "./job.ts";
 import { manualPath } from "./manual-path.ts";
 import { isNominal } from "./nominal-length.ts";
 import { ownVerdict } from "./own-verdict.ts";
+import { portSize } from "./port-size.ts";
 import { doubtsOfRun, doubtsOfRuns } from "./run-doubts.ts";
 import type { PlacedRun } from "./runs.ts";
 import { say } from "./statements.ts";
@@ -104,7 +105,7 @@ function linesOf(job: Job, { run, path }: PlacedRun, missing: string[]): Trial[]
     const port = indoorUnits[0]?.ports?.[line] ?? outdoorUnit?.ports?.[line];
     if (!port && construction !== "quick-connect")
       missing.push(`equipment.outdoorUnit.ports.${line}`);
-    if (!outsideDiameter || !port || sizeOf(outsideDiameter) === port) return [];
+    if (!outsideDiameter || !port || known(() => portSize(outsideDiameter)) === port) return [];
     const word: LineWord = `commissioning.line.${line}`;
     const values = { line: word, diameter: outsideDiameter, port: verbatim(port) };
     // A line of another size than its port needs an adapter, which is a joint more.

@@ -2,7 +2,7 @@
 // Follows flare-joint for torque; that each line has a joint at each end is common practice, no source.
 // Does not cover nuts of another make: use those that come with the unit.
 import { cite } from "../assessment/assessment.ts";
-import type { Joint } from "../commissioning/index.ts";
+import { type Joint, portSize } from "../commissioning/index.ts";
 import {
   type FlareLimits,
   type FlareRefrigerant,
@@ -113,7 +113,8 @@ function adaptersOf(job: Job, one: PlannedRun): PlanItem[] {
   };
   return ends.flatMap((end) =>
     lines.flatMap((line) => {
-      const tube = sizeOf(run.tubing?.[line]?.outsideDiameter);
+      const { outsideDiameter } = run.tubing?.[line] ?? {};
+      const tube = outsideDiameter && known(() => portSize(outsideDiameter));
       const port = ports[end]?.[line];
       if (!tube || !port || tube === port) return [];
       const said = say("planning.adapter", {

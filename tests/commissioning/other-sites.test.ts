@@ -18,6 +18,7 @@ import {
   percent,
   volt,
 } from "hvac-install-math/quantity";
+import { recordCodec } from "hvac-install-math/wire";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
@@ -353,6 +354,31 @@ describe("a monobloc in a room", () => {
       ).missing;
     expect(missing("quick-connect")).not.toContain("equipment.outdoorUnit.ports.liquid");
     expect(missing("split")).toContain("equipment.outdoorUnit.ports.liquid");
+  });
+  // ASTM B280 makes 7/8 and 1-1/8 in; flares end at 3/4 in, so that these are brazed: common practice, no source.
+  it("takes ports above the largest flare, and holds the lines against them", () => {
+    const run = (tube: number, port: string) =>
+      stepOf(
+        changed({
+          "equipment.outdoorUnit.ports.vapor": port,
+          "runs[0].indoorUnits": undefined,
+          "runs[0].tubing.vapor": { outsideDiameter: inch(tube), wall: inch(0.045) },
+        }),
+        "line-run",
+      );
+    const odd = "commissioning.line-other-than-port";
+    const codes = (tube: number, port: string) =>
+      run(tube, port).checks.flatMap(({ assessment }) => assessment.reasons.map((one) => one.code));
+    expect(run(0.875, "7/8").missing).toEqual([]);
+    expect(codes(0.875, "7/8")).not.toContain(odd);
+    expect(codes(1.125, "1-1/8")).not.toContain(odd);
+    expect(codes(0.875, "3/4")).toContain(odd);
+    expect(codes(0.875, "1-1/8")).toContain(odd);
+    const record = changed({ "equipment.outdoorUnit.ports.vapor": "7/8" });
+    expect(recordCodec.parse(recordCodec.stringify(record))).toEqual(record);
+    expect(() =>
+      recordCodec.parse(recordCodec.stringify(record).replace('"7/8"', '"9/8"')),
+    ).toThrow(/ports\.vapor/);
   });
   it("asks pre-charged lines for no rule of the charge: 4 kg on 9000 Btu/h is a finding", () => {
     const record = changed({

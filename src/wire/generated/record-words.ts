@@ -34,7 +34,7 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
     model: "Model designation as printed.",
     serialNumber: "Serial number.",
     ports:
-      "Flare sizes of its ports, in inches; for an indoor unit those of its own. An outdoor unit whose pairs differ leaves them out: each indoor unit states its own.",
+      "Sizes of its ports, flared or brazed; for an indoor unit those of its own. An outdoor unit whose pairs differ leaves them out: each indoor unit states its own.",
     capacity: "Rated capacity of an indoor unit, for the combination of several.",
   },
   EquipmentVoltageRange: {

@@ -1,7 +1,7 @@
 import { nec2023 } from "hvac-install-math/circuit-protection";
 import type * as commissioning from "hvac-install-math/commissioning";
 import { amend } from "hvac-install-math/commissioning";
-import { ft } from "hvac-install-math/quantity";
+import { ft, inch, mm } from "hvac-install-math/quantity";
 import { complete } from "../../commissioning/complete-record.ts";
 import type { Inputs } from "../catalogue.ts";
 
@@ -34,6 +34,7 @@ export const inputs: Inputs<typeof commissioning> = {
   hasNominalLength: [[small, 0]],
   indoorLift: [[{ version: 2, runs: [...small.runs, ...small.runs] }]],
   manualCharge: [[small]],
+  portSize: [[inch(0.875)], [mm(6.35)]],
   usualAirDifference: [["cooling"], ["heating"]],
   checkRecord: [[short as never], [amended]],
   completeRecord: [[small, {}]],
