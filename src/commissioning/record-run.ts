@@ -75,7 +75,7 @@ export interface Tubing {
 }
 
 /**
- * One joint. A flare needs `tube` and `torque` or `turn`; a brazed joint `nitrogenFlowed`; a pressed joint and a
+ * One joint. A flare needs `torque` or `turn`, and its `tube` or its `line`; a brazed joint `nitrogenFlowed`; a pressed joint and a
  * pre-charged coupling `inspected`.
  */
 export interface Joint {
@@ -87,7 +87,7 @@ export interface Joint {
   readonly end?: "indoor" | "outdoor" | "between" | undefined;
   /** How it was made; a flare where a torque or a turn is stated. */
   readonly kind?: "flare" | "brazed" | "pressed" | "coupling" | undefined;
-  /** Outside diameter of a flared tube in inches; that of its line where left out. */
+  /** Size of a flared tube; that of its line where left out. */
   readonly tube?: FlareTube | undefined;
   /** Torque at which the wrench clicked. */
   readonly torque?: Quantity<"torque"> | undefined;

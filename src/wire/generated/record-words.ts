@@ -282,12 +282,12 @@ export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
   },
   JointTorqueWindow: { low: "Smallest figure allowed.", high: "Largest figure allowed." },
   Joint: {
-    "": "One joint. A flare needs tube and torque or turn; a brazed joint nitrogenFlowed; a pressed joint and a pre-charged coupling inspected.",
+    "": "One joint. A flare needs torque or turn, and its tube or its line; a brazed joint nitrogenFlowed; a pressed joint and a pre-charged coupling inspected.",
     name: "Where it is; by line and end where left out.",
     line: "The line on which it is.",
     end: "The end of the line at which it is.",
     kind: "How it was made; a flare where a torque or a turn is stated.",
-    tube: "Outside diameter of a flared tube in inches; that of its line where left out.",
+    tube: "Size of a flared tube; that of its line where left out.",
     torque: "Torque at which the wrench clicked.",
     torqueWindow: "The manual's window of torque.",
     manualReadAgain:
