@@ -57,6 +57,7 @@ describe("a limit ends the text at the first place beyond it:", () => {
     const error = thrownBy(() => any.parse('[[],{"a":[{}]}]', { depth: 3 }));
     expect([error.argument, error.value]).toEqual(["[1].a[0]", "a value this deep"]);
     expect(thrownBy(() => any.parse("[1,[]]", { depth: 1 })).argument).toBe("[1]");
+    expect(thrownBy(() => any.parse("[1,[2]]", { depth: 1 })).argument).toBe("[1]");
   });
 
   it("all values", () => {

@@ -198,6 +198,15 @@ describe("a document that the shape refuses is named by its place:", () => {
     if (!unseen.some((one) => one.test(what))) expect(mistakes(json)).not.toEqual([]);
   });
 
+  it("with place and words in the issues of zod, too", () => {
+    const { error } = schema.safeParse({ name: 1, tags: ["a", 2] });
+    expect(error?.issues.map(({ code, path }) => [code, path])).toEqual([
+      ["custom", ["name"]],
+      ["custom", ["tags", 1]],
+    ]);
+    expect(error?.issues[0]?.message).toContain("a text");
+  });
+
   it("where it is written, too: what is no unit of the kind", () => {
     for (const sold of [mm, "kg", { kind: "mass" }, kg(1), () => 1]) {
       expect(thrownBy(() => codec.encode({ name: "a", sold })).argument).toBe("sold");
@@ -310,6 +319,18 @@ describe("limits", () => {
     expect(thrownBy(decode({ tags: ["a", "b"] }, { values: 4 })).allowed).toBe(
       "at most 4 values in all",
     );
+  });
+
+  it("of all values count what stands in fields of the writer's own, and none that is undefined", () => {
+    // The whole, its name, the prices and two of them are five.
+    const given = { prices: { a: 1, left: undefined, b: 2 } };
+    expect(codec.encode({ name: "a", ...given }, { values: 5 })).toStrictEqual({
+      name: "a",
+      prices: { a: 1, b: 2 },
+    });
+    expect(decode(given, { values: 5 })).not.toThrow();
+    const error = thrownBy(decode(given, { values: 4 }));
+    expect([error.argument, error.allowed]).toEqual(["prices", "at most 4 values in all"]);
   });
 
   it("count the three fields of a quantity, read or written, up to the value that is too many", () => {
