@@ -81,7 +81,7 @@ async function writeSchemas(): Promise<void> {
   const wire = await import(join(src, "../dist/wire/index.mjs"));
   mkdirSync(join(src, "../dist/schemas"), { recursive: true });
   for (const [file, codec] of Object.entries(schemas)) {
-    const text = JSON.stringify(wire[codec].jsonSchema(wire.recordWords));
+    const text = JSON.stringify(wire.jsonSchemaOf(wire[codec], wire.recordWords));
     writeFileSync(join(src, `../dist/schemas/${file}.json`), `${text}\n`);
   }
 }

@@ -3,6 +3,7 @@
 import {
   assessInstallationResult,
   changeCodec,
+  jsonSchemaOf,
   recordCodec,
   recordWords,
 } from "hvac-install-math/wire";
@@ -103,9 +104,9 @@ export const openApi = {
   },
   components: {
     schemas: {
-      Record: recordCodec.jsonSchema(recordWords),
-      Change: changeCodec.jsonSchema(),
-      Verdict: assessInstallationResult.jsonSchema(),
+      Record: jsonSchemaOf(recordCodec, recordWords),
+      Change: jsonSchemaOf(changeCodec),
+      Verdict: jsonSchemaOf(assessInstallationResult),
       Kept: {
         type: "object",
         properties: { id: { type: "string" }, revision: { type: "integer" } },

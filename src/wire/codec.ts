@@ -1,7 +1,7 @@
 // How does a value travel as JSON and come back? One codec for one shape.
-// Follows RFC 8259 (JSON), JSON Schema draft 2020-12 and Standard Schema, version 1.
+// Follows RFC 8259 (JSON) and Standard Schema, version 1.
 // Does not cover how it is stored or sent, nor whether its figures are right.
-import { numberOf, objectOf } from "../quantity/check.ts";
+import { numberOf } from "../quantity/check.ts";
 import { type InputProblem, InvalidInputError, isInvalidInputError } from "../quantity/errors.ts";
 import { frozenInPlace } from "../quantity/frozen.ts";
 import { type Later, later } from "../quantity/later.ts";
@@ -10,7 +10,6 @@ import {
   type Finding,
   pathText,
   reading,
-  type SchemaWords,
   type Shape,
   saidBy,
   shown,
@@ -19,8 +18,7 @@ import {
   visitOf,
 } from "../shapes/index.ts";
 import { type Format, inPresentVersion } from "./format.ts";
-import { jsonSchemaOf } from "./json-schema-of.ts";
-import type { JsonObject, JsonValue } from "./json-value.ts";
+import type { JsonValue } from "./json-value.ts";
 import { limitsOf, type WireLimits } from "./limits.ts";
 import { namesIn, pathAt } from "./scan-text.ts";
 import type { StandardProps } from "./standard-schema.ts";
@@ -30,7 +28,7 @@ import { writing } from "./write-json.ts";
  * JSON in and out for one type. Unknown fields are refused, a field that stands twice is refused, and
  * every error is an {@link InvalidInputError} that names the path.
  *
- * Source: RFC 8259, sections 3, 4 and 9; JSON Schema, draft 2020-12; Standard Schema, version 1.
+ * Source: RFC 8259, sections 3, 4 and 9; Standard Schema, version 1.
  */
 export interface Codec<T> {
   /**
@@ -83,15 +81,10 @@ export interface Codec<T> {
    * @throws {@link InvalidInputError} as {@link Codec.encode}, and beyond the limits.
    */
   stringify(value: T, spaces?: number, limits?: Partial<WireLimits>): string;
-  /**
-   * The form, for programs in other languages.
-   *
-   * @param words - What each type and field is, for the descriptions of a record: {@link recordWords}. Apart, so
-   * that an app that only reads and writes records doesn't carry them.
-   * @returns JSON Schema, draft 2020-12. Values that only a computation can refuse (−500 °F, 30 February) are
-   * allowed by it.
-   */
-  jsonSchema(words?: SchemaWords): JsonObject;
+  /** Its own name: that of its JSON Schema, which {@link jsonSchemaOf} writes. */
+  readonly id: string;
+  /** What the whole is called, with the version where the format has them. */
+  readonly title: string;
   /** The form as data, from which all of this is made. */
   readonly shape: Shape;
   /** JSON data in, for form libraries and servers that take any validator. */
@@ -137,6 +130,8 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
   };
 
   const codec: Codec<T> = {
+    id,
+    title: format ? `${name}, version ${format.version}` : name,
     get shape() {
       return shape();
     },
@@ -164,12 +159,6 @@ export function codecOf<T>(parts: CodecParts): Codec<T> {
       numberOf(`${name}.length`, text.length, { max: limits.textLength });
       return text;
     },
-    jsonSchema: (words = {}) =>
-      jsonSchemaOf(shape(), {
-        id,
-        title: format ? `${name}, version ${format.version}` : name,
-        words: objectOf("words", words),
-      }),
     "~standard": Object.freeze<StandardProps<T>>({
       version: 1,
       vendor: "hvac-install-math",

@@ -12,6 +12,7 @@ export type { ArgumentsOf, InputOf, ResultOf } from "./arguments-of.ts";
 export type { Codec } from "./codec.ts";
 export * from "./generated/index.ts";
 export { recordWords } from "./generated/record-words.ts";
+export { jsonSchemaOf } from "./json-schema-of.ts";
 export type { JsonObject, JsonValue } from "./json-value.ts";
 export { defaultLimits, type WireLimits } from "./limits.ts";
 export { recordCodec } from "./record-codec.ts";

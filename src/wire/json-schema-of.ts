@@ -1,7 +1,8 @@
-// What may other languages write? The JSON Schema of a shape.
+// What may other languages write? The JSON Schema of a codec.
 // Follows JSON Schema draft 2020-12. Quantities and types with a name stand once, under $defs.
 // Does not cover limits, nor values that no quantity can have (−400 °C).
 import { everyKind, unitsBySymbol } from "../quantity/catalogue.ts";
+import { objectOf, refuse } from "../quantity/check.ts";
 import type { Kind } from "../quantity/kinds.ts";
 import {
   casesOf,
@@ -10,14 +11,8 @@ import {
   type SchemaWords,
   type Shape,
 } from "../shapes/index.ts";
+import type { Codec } from "./codec.ts";
 import type { JsonObject, JsonValue } from "./json-value.ts";
-
-/** What a schema is made of besides its shape. */
-interface SchemaParts {
-  readonly id: string;
-  readonly title: string;
-  readonly words: SchemaWords;
-}
 
 const object = (properties: JsonObject, required: readonly string[]): JsonObject => ({
   type: "object",
@@ -40,8 +35,34 @@ const described = (text: string | undefined): JsonObject => (text ? { descriptio
 /** The symbols of the units of a kind. */
 const unitsOf = (kind: Kind): JsonObject => ({ enum: [...unitsBySymbol("kind", kind).keys()] });
 
-/** The JSON Schema of a shape under a name of its own. */
-export function jsonSchemaOf(shape: Shape, { id, title, words }: SchemaParts): JsonObject {
+/**
+ * The form of a codec as JSON Schema, for programs in other languages and for OpenAPI.
+ *
+ * @param codec - The codec, such as {@link recordCodec}.
+ * @param words - What each type and field is, for the descriptions of a record: {@link recordWords}. Apart, so
+ * that a schema without them doesn't carry them.
+ * @returns JSON Schema, draft 2020-12. Values that only a computation can refuse (−500 °F, 30 February) are
+ * allowed by it.
+ * @throws {@link InvalidInputError} if `codec` is none, or `words` is no object.
+ *
+ * Source: JSON Schema, draft 2020-12.
+ *
+ * @example
+ * ```ts
+ * import { jsonSchemaOf, recordCodec } from "hvac-install-math/wire";
+ *
+ * const schema = jsonSchemaOf(recordCodec);
+ * schema.title; // => record, version 2
+ * JSON.stringify(schema.required); // => ["version"]
+ * ```
+ */
+export function jsonSchemaOf(
+  codec: Pick<Codec<never>, "id" | "title" | "shape">,
+  words: SchemaWords = {},
+): JsonObject {
+  const { id, title, shape } = objectOf("codec", codec);
+  if (!shape) refuse("codec", codec, "a codec of this library");
+  objectOf("words", words);
   const definitions = new Map<string, JsonValue>();
 
   /** What a type is called in the schema, defined once. */

@@ -1,5 +1,5 @@
 // Which fields does the published format of a record have? Their paths without positions, from its JSON Schema.
-import { recordCodec } from "hvac-install-math/wire";
+import { jsonSchemaOf, recordCodec } from "hvac-install-math/wire";
 
 interface Schema {
   readonly $ref?: string;
@@ -9,7 +9,7 @@ interface Schema {
   readonly properties?: Readonly<Record<string, Schema>>;
 }
 
-const whole = recordCodec.jsonSchema() as Schema;
+const whole = jsonSchemaOf(recordCodec) as Schema;
 
 /** A quantity is one field, whatever its JSON is made of. */
 const isQuantity = ({ properties = {} }: Schema) => "kind" in properties && "unit" in properties;

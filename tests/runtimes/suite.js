@@ -22,7 +22,7 @@ import {
   tubeConductance,
   waterSaturationPressure,
 } from "hvac-install-math/vacuum-decay";
-import { recordCodec } from "hvac-install-math/wire";
+import { jsonSchemaOf, recordCodec } from "hvac-install-math/wire";
 
 const near = (ours, theirs, within) => Math.abs(ours - theirs) <= within;
 const refusal = (run) => {
@@ -188,7 +188,7 @@ export const plainClaims = {
   },
   "no unknown field in a stored record": () =>
     q.isInvalidInputError(refusal(() => recordCodec.parse('{"version":1,"odd":1}'))),
-  "the schema of a record is data": () => typeof recordCodec.jsonSchema() === "object",
+  "the schema of a record is data": () => typeof jsonSchemaOf(recordCodec) === "object",
   "a plot is SVG text": () =>
     vacuumDecayPlot(decay, assessVacuumDecay(decay), { language: english, system: "SI" })
       .trimStart()

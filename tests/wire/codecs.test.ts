@@ -1,8 +1,8 @@
 // Every codec of an input or a result: what its JSON Schema allows is read, and comes back as it was.
 import fc from "fast-check";
 import { isInvalidInputError } from "hvac-install-math/quantity";
-import type { Codec } from "hvac-install-math/wire";
 import * as wire from "hvac-install-math/wire";
+import { type Codec, jsonSchemaOf } from "hvac-install-math/wire";
 import { describe, expect, it } from "vitest";
 import { pathsOf, put } from "../commissioning/mutated-record.ts";
 import { arbitraryJson } from "./arbitrary-json.ts";
@@ -14,7 +14,7 @@ const codecs = Object.entries(wire).filter(([name]) =>
 ) as unknown as [name: string, codec: Codec<unknown>][];
 
 describe.each(codecs)("%s", (_, codec) => {
-  const schema = codec.jsonSchema();
+  const schema = jsonSchemaOf(codec);
   const mistakes = mistakesBy(schema);
 
   it("reads whatever its JSON Schema allows, and writes it as it was", () => {

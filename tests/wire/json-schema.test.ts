@@ -4,12 +4,13 @@ import { describe, expect, it } from "vitest";
 import { unitsBySymbol } from "../../src/quantity/catalogue.ts";
 import { isoTime, type Shape } from "../../src/shapes/index.ts";
 import { codecOf } from "../../src/wire/codec.ts";
+import { jsonSchemaOf } from "../../src/wire/json-schema-of.ts";
 import { mistakesBy } from "./mistakes-by.ts";
 
 const of = (shape: Shape) => codecOf({ id: "of-this-test", name: "it", shape: () => shape });
 /** The keywords of the form itself. */
 const written = (shape: Shape) => {
-  const { $schema: _, $id: __, title: ___, $defs, ...own } = of(shape).jsonSchema();
+  const { $schema: _, $id: __, title: ___, $defs, ...own } = jsonSchemaOf(of(shape));
   return Object.keys($defs as object).length > 0 ? { ...own, $defs } : own;
 };
 
@@ -110,7 +111,7 @@ describe("the JSON Schema of", () => {
   });
 
   it("a whole says which draft it follows, its own name and what it is called", () => {
-    expect(of("text").jsonSchema()).toEqual({
+    expect(jsonSchemaOf(of("text"))).toEqual({
       $schema: "https://json-schema.org/draft/2020-12/schema",
       $id: "urn:hvac-install-math:of-this-test",
       title: "it",
@@ -119,11 +120,11 @@ describe("the JSON Schema of", () => {
     });
     const format = { version: 7, steps: [] };
     const later = codecOf({ id: "later", name: "it", shape: () => "text", format });
-    expect(later.jsonSchema().title).toBe("it, version 7");
+    expect(jsonSchemaOf(later).title).toBe("it, version 7");
   });
 
   it("a quantity of any kind refuses what none is, and one in the unit of another kind", () => {
-    const mistakes = mistakesBy(of("quantity").jsonSchema());
+    const mistakes = mistakesBy(jsonSchemaOf(of("quantity")));
     expect(mistakes({ kind: "mass", value: 1, unit: "kg" })).toEqual([]);
     for (const wrong of [1, {}, { kind: "mass", value: 1, unit: "m" }, { kind: "m", value: 1 }]) {
       expect(mistakes(wrong)).not.toEqual([]);

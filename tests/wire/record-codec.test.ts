@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { amend } from "hvac-install-math/commissioning";
 import { ft, ftLb, isQuantity } from "hvac-install-math/quantity";
-import { type JsonObject, recordCodec, recordWords } from "hvac-install-math/wire";
+import { type JsonObject, jsonSchemaOf, recordCodec, recordWords } from "hvac-install-math/wire";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "../commissioning/assess.ts";
 import { complete } from "../commissioning/complete-record.ts";
@@ -13,7 +13,7 @@ type Json = { [name: string]: Json } & Json[];
 const text = recordCodec.stringify(complete);
 
 /** Any record but for its history, whose entries have to fit their paths. */
-const schema = recordCodec.jsonSchema();
+const schema = jsonSchemaOf(recordCodec);
 const { history: _, ...properties } = schema.properties as JsonObject;
 const anyRecord = arbitraryJson({ ...schema, properties });
 
@@ -213,10 +213,10 @@ describe("a mistake is named by its path:", () => {
 });
 
 describe("the JSON Schema of a record", () => {
-  const mistakes = mistakesBy(recordCodec.jsonSchema());
+  const mistakes = mistakesBy(jsonSchemaOf(recordCodec));
 
   it("says what each field is where the words are passed, and nothing else changes", () => {
-    const described = recordCodec.jsonSchema(recordWords);
+    const described = jsonSchemaOf(recordCodec, recordWords);
     // the doc comments of the types
     expect(described).toMatchObject({
       $defs: {
@@ -233,11 +233,14 @@ describe("the JSON Schema of a record", () => {
     const bare = JSON.stringify(described, (key, value) =>
       key === "description" && typeof value === "string" ? undefined : value,
     );
-    expect(JSON.parse(bare)).toEqual(recordCodec.jsonSchema());
+    expect(JSON.parse(bare)).toEqual(jsonSchemaOf(recordCodec));
   });
 
-  it("refuses words that are none", () => {
-    expect(thrownBy(() => recordCodec.jsonSchema(5 as never)).argument).toBe("words");
+  it("refuses a codec that is none, and words that are none", () => {
+    for (const none of [undefined, 5, {}, [recordCodec]]) {
+      expect(thrownBy(() => jsonSchemaOf(none as never)).argument).toBe("codec");
+    }
+    expect(thrownBy(() => jsonSchemaOf(recordCodec, 5 as never)).argument).toBe("words");
   });
 
   it("accepts what the codec writes", () => {

@@ -1,6 +1,7 @@
 // Several arguments travel as one object, by the names of the parameters: what comes back can be called with.
-import type { Codec, JsonObject } from "hvac-install-math/wire";
+
 import * as wire from "hvac-install-math/wire";
+import { type Codec, type JsonObject, jsonSchemaOf } from "hvac-install-math/wire";
 import { expect, it } from "vitest";
 import { subjects } from "../faults/subjects.ts";
 
@@ -10,7 +11,7 @@ const codecs = wire as unknown as Readonly<
 
 /** The fields of an input in their order, those of the longest form where it has several. */
 function fieldsOf(codec: Codec<Record<string, unknown>>): string[] {
-  const { anyOf, properties, $defs } = codec.jsonSchema();
+  const { anyOf, properties, $defs } = jsonSchemaOf(codec);
   const refs = (anyOf as { $ref: string }[] | undefined) ?? [];
   const forms = refs.map(({ $ref }) => ($defs as JsonObject)[$ref.slice(8)] as JsonObject);
   if (properties) forms.push({ properties });

@@ -1,6 +1,7 @@
 // Every form that a shape can have, in one small invented document: reading, writing, JSON Schema and zod agree on it.
 // What is right is said here by hand, from the words of the shapes; the validator of JSON Schema is not ours.
 import { isQuantity, kg, mm, type Unit } from "hvac-install-math/quantity";
+import { jsonSchemaOf } from "hvac-install-math/wire";
 import { schemaOf } from "hvac-install-math/wire/zod";
 import { describe, expect, it } from "vitest";
 import type { FieldsShape, Shape } from "../../src/shapes/index.ts";
@@ -43,7 +44,7 @@ const of = (shape: Shape) =>
   codecOf<Record<string, unknown>>({ id: "lamp", name: "lamp", shape: () => shape });
 const codec = of(shape);
 const schema = schemaOf(codec);
-const mistakes = mistakesBy(codec.jsonSchema());
+const mistakes = mistakesBy(jsonSchemaOf(codec));
 
 const m = (value: unknown, unit = "m") => ({ kind: "length", value, unit });
 const hot = { code: "lamp.hot", values: { heat: { kind: "temperature", value: 90, unit: "°C" } } };

@@ -1,8 +1,8 @@
 // The schemas of zod take, refuse and give what the codecs do: valid, mutated and hostile values.
 import fc from "fast-check";
 import { isInvalidInputError, kelvin } from "hvac-install-math/quantity";
-import type { Codec } from "hvac-install-math/wire";
 import * as wire from "hvac-install-math/wire";
+import { type Codec, jsonSchemaOf } from "hvac-install-math/wire";
 import { recordSchema, schemaOf } from "hvac-install-math/wire/zod";
 import { expect, it } from "vitest";
 import * as z from "zod/mini";
@@ -49,7 +49,7 @@ const hostile = [
 
 it.each(codecs)("%s", (_, codec) => {
   const schema = schemaOf(codec);
-  const [valid] = fc.sample(arbitraryJson(codec.jsonSchema()), 1);
+  const [valid] = fc.sample(arbitraryJson(jsonSchemaOf(codec)), 1);
   same(codec, schema, valid);
   for (const one of hostile) same(codec, schema, one);
   fc.assert(

@@ -119,19 +119,21 @@ function present(record: Json): Json {
     version: 2,
     equipment: rest.equipment && equipment,
     runs: Object.keys(run).length > 0 ? [run] : undefined,
-    pressureTests: pressureTest === undefined ? undefined : [pressureTest],
-    evacuations: evacuation === undefined ? undefined : [evacuation],
-    power:
-      rest.power && defined({ ...power, circuits: circuit === undefined ? undefined : [circuit] }),
-    waivers: Array.isArray(notApplicable) ? notApplicable.map(waiverOf) : notApplicable,
-    photos: Array.isArray(rest.photos) ? rest.photos.map(photoOf) : rest.photos,
+    pressureTests: listOf(pressureTest),
+    evacuations: listOf(evacuation),
+    power: rest.power && defined({ ...power, circuits: listOf(circuit) }),
+    waivers: eachOf(notApplicable, waiverOf),
+    photos: eachOf(rest.photos, photoOf),
   };
-  for (const [name, value] of Object.entries(changed)) {
-    if (value !== undefined) rest[name] = value;
-    else delete rest[name];
-  }
-  return rest;
+  return defined({ ...rest, ...changed });
 }
+
+/** What version 1 had once, as the only item of a list. */
+const listOf = (one: unknown): unknown => (one === undefined ? undefined : [one]);
+
+/** Each item changed; what is no list stays, for the codec to refuse. */
+const eachOf = (list: unknown, change: (one: unknown) => unknown): unknown =>
+  Array.isArray(list) ? list.map(change) : list;
 
 /** The editions of the room rule by their names in version 1. */
 const editions: Readonly<Record<string, string>> = {

@@ -106,10 +106,10 @@ import type { SchemaWords } from "../../shapes/index.ts";
  *
  * @example
  * \`\`\`ts
- * import { recordCodec, recordWords } from "hvac-install-math/wire";
+ * import { jsonSchemaOf, recordCodec, recordWords } from "hvac-install-math/wire";
  *
  * recordWords.Site?.altitude; // => ${words.Site?.altitude}
- * JSON.stringify(recordCodec.jsonSchema(recordWords)).includes("Where the installation is."); // => true
+ * JSON.stringify(jsonSchemaOf(recordCodec, recordWords)).includes("Where the installation is."); // => true
  * \`\`\`
  */
 export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace(${JSON.stringify(words)});

@@ -11,10 +11,10 @@ import type { SchemaWords } from "../../shapes/index.ts";
  *
  * @example
  * ```ts
- * import { recordCodec, recordWords } from "hvac-install-math/wire";
+ * import { jsonSchemaOf, recordCodec, recordWords } from "hvac-install-math/wire";
  *
  * recordWords.Site?.altitude; // => Altitude above sea level: gives the average atmosphere where none was measured.
- * JSON.stringify(recordCodec.jsonSchema(recordWords)).includes("Where the installation is."); // => true
+ * JSON.stringify(jsonSchemaOf(recordCodec, recordWords)).includes("Where the installation is."); // => true
  * ```
  */
 export const recordWords: SchemaWords = /* @__PURE__ */ frozenInPlace({
