@@ -74,7 +74,7 @@ export function createDecayMonitor(options: VacuumDecayOptions): DecayMonitor {
       before = { time, events };
       if (verdict && !reached && !grown && !changed) return verdict;
       const rows = log.rows < enoughPoints ? 0 : Math.max(log.rows + 6, 1.25 * log.rows);
-      due = { time: Math.max(1.1 * time, time + 5), rows };
+      due = { time: 1.1 * time, rows };
       verdict = assessmentOf(log, work);
       return verdict;
     },

@@ -26,6 +26,10 @@ describe("a live verdict is renewed", () => {
     expect(evidence(dense).slice(7)).toEqual([70, 70, 70, 70, 70, 70, 70, 77]);
   });
 
+  it("with each of the first eight where they come each second, too", () => {
+    expect(evidence([0, 1, 2, 3, 4, 5, 6, 7])).toEqual([0, 1, 2, 3, 4, 5, 6, 7]);
+  });
+
   it("at a checkpoint of the policy", () => {
     expect(evidence([0, 590, 599, 600, 601])).toEqual([0, 590, 590, 600, 600]);
   });
