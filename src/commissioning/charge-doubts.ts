@@ -29,7 +29,7 @@ function oddFactoryCharge({ record, refrigerant }: Job): CommissioningStatement[
   const { factoryCharge: charge, capacity } = record.equipment ?? {};
   if (!charge || !capacity) return [];
   const perKilowatt = (1000 * charge.si) / capacity.si;
-  const low = /^A3/.test(refrigerant?.safetyClass ?? "A3") ? least : leastOfOthers;
+  const low = (refrigerant?.safetyClass ?? "A3") === "A3" ? least : leastOfOthers;
   if (perKilowatt >= low && perKilowatt <= most) return [];
   const usual = (share: number) => rounded((share * capacity.si) / 1000, charge.unit, 2);
   const values = { charge, capacity, low: usual(low), high: usual(most) };

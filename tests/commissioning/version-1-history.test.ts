@@ -143,6 +143,12 @@ it("several changes lead back one by one, the oldest last", () => {
   expect(rules).toEqual(["nfpa-70-2023", "nfpa-70-2023", "iec-60364"]);
 });
 
+it("a part that was nothing becomes what it was before its fields were taken out", () => {
+  const history = [{ path: "tubing.length", previous: ft(30), ...who }];
+  const record = fromVersion1({ version: 1, tubing: null, history });
+  expect(record.history).toEqual([{ path: "runs[0].tubing.length", previous: ft(30), ...who }]);
+});
+
 it("what is no list of changes, no list of waivers or no part is left for the check of the record to refuse", () => {
   expect(fromVersion1({ version: 1, history: "none" }).history).toBe("none");
   expect(fromVersion1({ version: 1, notApplicable: 3 }).waivers).toBe(3);
