@@ -25,7 +25,11 @@ export function caution<S extends Statement>(kind: CautionKind, said: S): Cautio
 
 /** Findings, dangers, then what governs; what is said twice is left once. */
 export function inOrder<S extends Statement>(cautions: readonly Caution<S>[]): Caution<S>[] {
-  const said = new Map(cautions.map((one) => [JSON.stringify([one.code, one.values]), one]));
+  const said = new Map<string, Caution<S>>();
+  for (const one of cautions) {
+    const key = JSON.stringify([one.code, one.values]);
+    if (!said.has(key)) said.set(key, one); // at the first place that it is said of
+  }
   const all = [...said.values()];
   return order.flatMap((kind) => all.filter((one) => (one.kind ?? "finding") === kind));
 }

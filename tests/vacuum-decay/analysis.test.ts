@@ -5,6 +5,7 @@ import {
   micron,
   micronPerMinute,
   minute,
+  pascalAbsolute,
   percent,
   second,
 } from "hvac-install-math/quantity";
@@ -66,4 +67,19 @@ it("shapes are told apart from eight readings on, and seven of the same line nam
     });
   expect(of(7)).toMatchObject({ outcome: "fail", cause: "not-determined" });
   expect(of(8)).toMatchObject({ outcome: "fail", cause: "leak" });
+});
+
+// The vapor pressure of water is 611 Pa at 0 °C and 872 Pa at 5 °C (IAPWS-95). Wet tubing that is no warmer cannot make
+// the rise: not all of it is water.
+it("a rise toward 1500 Pa at 0 °C is not taken for water alone, however well it bends", () => {
+  const readings = Array.from({ length: 61 }, (_, i) => ({
+    elapsed: minute(i / 2),
+    pressure: pascalAbsolute(1500 - 800 * Math.exp(-i / 40)),
+  }));
+  const { reasons } = assessVacuumDecay({
+    readings,
+    ambient: degC(0),
+    policy: acceptancePolicies.guideSpec15182,
+  });
+  expect(reasons.map(({ code }) => code)).toContain("vacuum-decay.leak-proven");
 });
