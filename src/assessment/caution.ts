@@ -25,12 +25,11 @@ export function caution<S extends Statement>(kind: CautionKind, said: S): Cautio
 
 /** Findings, dangers, then what governs; what is said twice is left once. */
 export function inOrder<S extends Statement>(cautions: readonly Caution<S>[]): Caution<S>[] {
-  const said = new Map<string, Caution<S>>();
-  for (const one of cautions) {
-    const key = JSON.stringify([one.code, one.values]);
-    if (!said.has(key)) said.set(key, one); // at the first place that it is said of
-  }
-  const all = [...said.values()];
+  const said = new Set<string>();
+  const all = cautions.filter(({ code, values }) => {
+    const key = JSON.stringify([code, values]);
+    return !said.has(key) && said.add(key);
+  });
   return order.flatMap((kind) => all.filter((one) => (one.kind ?? "finding") === kind));
 }
 
