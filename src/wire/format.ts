@@ -10,7 +10,7 @@ import type { JsonObject } from "./json-value.ts";
 export interface FormatStep {
   /** The version that it reads; it writes the next. */
   readonly from: number;
-  /** The change. The field `version` is set afterwards. Paths in `history` and `photos` have to follow a field that moves. */
+  /** The change, `version` included. Paths in `history` and `photos` have to follow a field that moves. */
   readonly change: (json: JsonObject) => JsonObject;
 }
 
@@ -28,7 +28,7 @@ export function inPresentVersion(json: unknown, { version, steps }: Format): unk
   numberOf("version", written as number, { max: version, hint: wireHint("wire.newer-version") });
   let document = json as JsonObject;
   for (const { from, change } of steps) {
-    if (from >= (written as number)) document = { ...change(document), version: from + 1 };
+    if (from >= (written as number)) document = change(document);
   }
   return document;
 }

@@ -93,13 +93,17 @@ describe("the next version, as a test would have it", () => {
     ...recordFormat.steps,
     {
       from: 2,
-      change: ({ photos: pictures, ...rest }) => ({ ...rest, ...(pictures && { pictures }) }),
+      change: ({ photos: pictures, ...rest }) => ({
+        ...rest,
+        version: 3,
+        ...(pictures && { pictures }),
+      }),
     },
     {
       from: 3,
       change: (json) => {
         const { name, ...rest } = (json.site ?? {}) as JsonObject;
-        return { ...json, site: { ...rest, ...(name && { title: name }) } };
+        return { ...json, version: 4, site: { ...rest, ...(name && { title: name }) } };
       },
     },
   ];

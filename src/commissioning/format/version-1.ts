@@ -75,8 +75,8 @@ function around(
   [first = "", item, ...deeper]: readonly Segment[],
   gone = false,
 ): Json {
-  const parts = [...movedParts, String(first)].map((name) => [name, record[name]] as const);
-  const narrow: Record<string, unknown> = Object.fromEntries(parts);
+  const narrow: Record<string, unknown> = { [first]: record[first] };
+  for (const name of movedParts) narrow[name] = record[name];
   const list = narrow[first];
   const resized = gone && deeper.length === 0;
   const isMapped = mapped.includes(String(first)) && Array.isArray(list);
@@ -125,7 +125,11 @@ function present(record: Json): Json {
     waivers: eachOf(notApplicable, waiverOf),
     photos: eachOf(rest.photos, photoOf),
   };
-  return defined({ ...rest, ...changed });
+  for (const [name, value] of Object.entries(changed)) {
+    if (value !== undefined) rest[name] = value;
+    else delete rest[name];
+  }
+  return rest;
 }
 
 /** What version 1 had once, as the only item of a list. */
