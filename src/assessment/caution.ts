@@ -23,7 +23,7 @@ export function caution<S extends Statement>(kind: CautionKind, said: S): Cautio
   return frozen({ ...said, kind });
 }
 
-/** Findings, dangers, then what governs; what is said twice is left once. */
+/** Findings, dangers, then what governs; what is said twice is left once, where it was said first. */
 export function inOrder<S extends Statement>(cautions: readonly Caution<S>[]): Caution<S>[] {
   const said = new Set<string>();
   const all = cautions.filter(({ code, values }) => {

@@ -15,7 +15,7 @@ import { inch } from "../quantity/units/geometry.ts";
 export type PortSize = FlareTube | AstmB280Size;
 
 /** As near as {@link flareTube} asks for, m. */
-const NEAR = 0.2e-3;
+const near = 0.2e-3;
 
 /**
  * The size of port that a tube fits, by its outside diameter.
@@ -41,6 +41,6 @@ export function portSize(outsideDiameter: Quantity<"length">): PortSize | undefi
   const brazed = Object.keys(astmB280) as AstmB280Size[];
   return (
     known(() => flareTube(outsideDiameter)) ??
-    brazed.find((size) => Math.abs(inch(astmB280[size].outside).si - diameter) <= NEAR)
+    brazed.find((size) => Math.abs(inch(astmB280[size].outside).si - diameter) <= near)
   );
 }

@@ -14,7 +14,7 @@ import {
 } from "hvac-install-math/refrigerants";
 import { describe, expect, test } from "vitest";
 import { safetyTable } from "../../src/charge-limit/safety-data.ts";
-import { argumentOf } from "./argument-of.ts";
+import { argumentOf } from "../argument-of.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: what JavaScript could pass
 type Anything = any;

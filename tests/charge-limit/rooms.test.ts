@@ -2,7 +2,7 @@ import * as charge from "hvac-install-math/charge-limit";
 import { kg, kgPerM3, m, m2, m3, m3PerHour } from "hvac-install-math/quantity";
 import { R32, R290, R410A, R454B } from "hvac-install-math/refrigerants";
 import { describe, expect, test } from "vitest";
-import { argumentOf } from "./argument-of.ts";
+import { argumentOf } from "../argument-of.ts";
 
 const floor = { refrigerant: R32, place: "floor", charge: kg(2), floorArea: m2(20) } as const;
 const judged = (more: Partial<charge.RoomChargeInput>) =>

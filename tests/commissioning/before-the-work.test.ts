@@ -4,18 +4,8 @@ import {
   holdsAhead,
   type InstallationRecord,
 } from "hvac-install-math/commissioning";
-import { isInvalidInputError } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
-
-const argumentOf = (run: () => unknown) => {
-  try {
-    run();
-  } catch (error) {
-    if (isInvalidInputError(error)) return error.argument;
-    throw error;
-  }
-  return "nothing";
-};
+import { argumentOf } from "../argument-of.ts";
 
 // Pre-charged lines come in fixed lengths, others are cut: common practice, no source.
 describe("a nominal length", () => {

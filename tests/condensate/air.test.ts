@@ -4,7 +4,7 @@ import { describe, expect, test } from "vitest";
 import { waterVaporPressure } from "../../src/condensate/moist-air.ts";
 import { water } from "../../src/property-model/fluids/water.ts";
 import { pureSaturation } from "../../src/property-model/pure-saturation.ts";
-import { argumentOf } from "./argument-of.ts";
+import { argumentOf } from "../argument-of.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: what JavaScript could pass
 type Anything = any;

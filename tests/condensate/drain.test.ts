@@ -14,7 +14,7 @@ import {
   tonRefrigeration,
 } from "hvac-install-math/quantity";
 import { describe, expect, test } from "vitest";
-import { argumentOf } from "./argument-of.ts";
+import { argumentOf } from "../argument-of.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: what JavaScript could pass
 type Anything = any;

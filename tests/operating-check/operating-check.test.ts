@@ -18,7 +18,7 @@ import {
 } from "hvac-install-math/quantity";
 import { dewTemperature, R32, R407C, R410A } from "hvac-install-math/refrigerants";
 import { describe, expect, test } from "vitest";
-import { argumentOf } from "./argument-of.ts";
+import { argumentOf } from "../argument-of.ts";
 
 // biome-ignore lint/suspicious/noExplicitAny: what JavaScript could pass
 type Anything = any;
