@@ -49,7 +49,7 @@ export function usualAirDifference(mode: "cooling" | "heating"): {
 
 /** The checks of air and current. */
 export function airSideTrials(job: Job, reading: OperatingReading, path: string): Trial[] {
-  const { instruments } = job.record;
+  const { instruments = {} } = job.record;
   const { mode, indoorTemperature, outdoorTemperature, airSide = {} } = reading;
   const own = `${path}.airSide`;
   const state = {
@@ -65,7 +65,7 @@ export function airSideTrials(job: Job, reading: OperatingReading, path: string)
         ...state,
         [`${path}.indoorTemperature`]: indoorTemperature,
         [`${own}.supplyAir`]: airSide.supplyAir,
-        "instruments.airThermometer": instruments?.airThermometer,
+        "instruments.airThermometer": instruments.airThermometer,
       },
       run: () => difference(job, reading, airSide),
     },
@@ -76,7 +76,7 @@ export function airSideTrials(job: Job, reading: OperatingReading, path: string)
         ...state,
         [`${own}.current`]: airSide.current,
         ...plateCurrents(job),
-        "instruments.clampMeter": instruments?.clampMeter,
+        "instruments.clampMeter": instruments.clampMeter,
       },
       paths: { meter: "instruments.clampMeter" },
       run: () => runningCurrent(job, airSide),

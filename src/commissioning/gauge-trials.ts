@@ -22,11 +22,11 @@ const noStatements: Omit<Assessment, "outcome" | "reasons"> = {
 
 /** The checks of a reading on a gauge. */
 export function gaugeTrials(job: Job, reading: OperatingReading, path: string): Trial[] {
-  const { equipment, instruments } = job.record;
+  const { equipment = {}, instruments = {} } = job.record;
   const { mode, indoorTemperature, outdoorTemperature, pressure, port, charge } = reading;
   const { evaporatorApproach, condenserApproach } = reading;
   const common = {
-    "equipment.refrigerant": equipment?.refrigerant,
+    "equipment.refrigerant": equipment.refrigerant,
     ...atmosphereNeed(job),
     [`${path}.mode`]: mode,
   };
@@ -63,8 +63,8 @@ export function gaugeTrials(job: Job, reading: OperatingReading, path: string): 
           outdoorTemperature,
           evaporatorApproach,
           condenserApproach,
-          expansion: equipment?.expansion,
-          gauge: errorsOf(instruments?.serviceGauge),
+          expansion: equipment.expansion,
+          gauge: errorsOf(instruments.serviceGauge),
         }),
       ),
   };
@@ -80,8 +80,8 @@ function chargeTrial(
   common: Readonly<Record<string, unknown>>,
   paths: Readonly<Record<string, string>>,
 ): Trial {
-  const { equipment, instruments } = job.record;
-  const { meteringDevice, compressor } = equipment ?? {};
+  const { equipment = {}, instruments = {} } = job.record;
+  const { meteringDevice, compressor } = equipment;
   const by = `${path}.charge`;
   return {
     name: "charge-by-gauge",
@@ -90,8 +90,8 @@ function chargeTrial(
       ...common,
       "equipment.meteringDevice": meteringDevice,
       "equipment.compressor": compressor,
-      "instruments.serviceGauge": instruments?.serviceGauge,
-      "instruments.lineThermometer": instruments?.lineThermometer,
+      "instruments.serviceGauge": instruments.serviceGauge,
+      "instruments.lineThermometer": instruments.lineThermometer,
       [`${by}.pressure`]: charge.pressure,
       [`${by}.lineTemperature`]: charge.lineTemperature,
     },
@@ -124,8 +124,8 @@ function chargeTrial(
           target: charge.target,
           tolerance: charge.tolerance,
           instruments: present<LineAssessmentInput["instruments"]>({
-            pressure: instruments?.serviceGauge,
-            temperature: instruments?.lineThermometer,
+            pressure: instruments.serviceGauge,
+            temperature: instruments.lineThermometer,
           }),
         }),
       );

@@ -7,7 +7,7 @@ import type { IsoTime } from "../shapes/index.ts";
 import { surelyBefore } from "../shapes/index.ts";
 import type { Job } from "./job.ts";
 import type { HoldName, HoldState, StepName } from "./names.ts";
-import { type Covering, lastOfEachRun } from "./runs.ts";
+import { lastOfEachRun } from "./runs.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import type { Tried } from "./step.ts";
 import { clears, holdWord, needsOf, uncleared } from "./step-order.ts";
@@ -64,26 +64,15 @@ export function valvesHeld(step: Tried, held: readonly Held[]): Tried {
 /** When something was done, as often as it was; a date may be unknown. */
 type Dates = readonly (IsoTime | undefined)[];
 
-/** When the tests of a step were read; none where the step falls away. */
-function provenAt(
-  steps: readonly Tried[],
-  name: StepName,
-  parts: readonly Covering<{ readonly at?: IsoTime | undefined }>[],
-): Dates {
-  const away = steps.some((step) => step.name === name && step.state === "not-applicable");
-  if (away) return [];
-  return parts.length > 0 ? parts.map(({ part }) => part.at) : [undefined];
-}
-
 /** The hold points of a record whose steps were tried. */
 export function holdsOf({ record, runs: all }: Job, steps: readonly Tried[]): readonly Held[] {
   const { valves, charge, power, operation = [] } = record;
   const { circuits = [] } = power ?? {};
   const { readings = [], at: suppliedAt } = power?.supply ?? {};
   const tests = [
-    ...provenAt(steps, "pressure-test", lastOfEachRun(record.pressureTests, "", all).counting),
-    ...provenAt(steps, "evacuation", lastOfEachRun(record.evacuations, "", all).counting),
-  ];
+    ...lastOfEachRun(record.pressureTests, "", all).counting,
+    ...lastOfEachRun(record.evacuations, "", all).counting,
+  ].map(({ part }) => part.at);
   // Whoever reads the running unit has opened its valves and switched it on.
   const runs = operation.map(({ at }) => at);
   const loaded = readings.some(({ state }) => state === "load" || state === "start");
@@ -106,7 +95,7 @@ export function holdsOf({ record, runs: all }: Job, steps: readonly Tried[]): re
       "power-on",
       steps.filter(({ name }) => name === "circuit" || name === "supply"),
       [...once(loaded, power?.energizedAt), ...runs],
-      [suppliedAt, ...(circuits.length > 0 ? circuits : [{}]).map(({ at }) => at)],
+      [suppliedAt, ...circuits.map(({ at }) => at)],
     ),
   ];
 }
@@ -124,8 +113,8 @@ function holdOf(name: HoldName, needs: readonly Tried[], done: Dates, proofs: Da
     ...actions: readonly CommissioningStatement[]
   ): HoldPoint => ({ name, state, waitsFor, reason, actions });
   for (const at of done) {
-    const proof = proofs.find((one) => at && one && surelyBefore(at, one));
-    if (at === undefined || proof === undefined) continue;
+    const proof = at && proofs.find((one) => one && surelyBefore(at, one));
+    if (!proof) continue;
     const times = { at: verbatim(at), proof: verbatim(proof) };
     const reason = say("commissioning.done-before-proof", { hold, ...times });
     const breached = point("breached", reason, say("commissioning.put-right", { hold }));
