@@ -13,7 +13,7 @@ import {
 import type { Amendment } from "./amendment.ts";
 import { checkRecord } from "./check-record.ts";
 import { doneAt } from "./done-at.ts";
-import { deepCopy, pathOf, recordShape, valueAt, whatChanged, withValue } from "./format/index.ts";
+import { pathOf, recordShape, valueAt, whatChanged, withValue } from "./format/index.ts";
 import { hasWords } from "./has-words.ts";
 import type { InstallationRecord } from "./record.ts";
 
@@ -138,7 +138,7 @@ export function recordRevision(record: InstallationRecord, revision: number): In
     const { path, previous } = history[i] as Amendment;
     const argument = `history[${i}].path`;
     const segments = segmentsOf(argument, path);
-    back = withValue(back, segments, deepCopy(previous), argument, own) as InstallationRecord;
+    back = withValue(back, segments, previous, argument, own) as InstallationRecord;
   }
   return checkRecord(revision > 0 ? { ...back, history: history.slice(0, revision) } : back);
 }

@@ -53,8 +53,8 @@ function copyOf(value: unknown): unknown {
   return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, copyOf(v)]));
 }
 
-const raised = (entry: object) =>
-  fromVersion1({ version: 1, ...parts, history: [{ ...entry, ...who }] });
+const raised = (...entries: object[]) =>
+  fromVersion1({ version: 1, ...parts, history: entries.map((entry) => ({ ...entry, ...who })) });
 const first = (record: unknown) =>
   recordRevision(checkRecord(record), 0) satisfies InstallationRecord;
 
@@ -143,10 +143,46 @@ it("several changes lead back one by one, the oldest last", () => {
   expect(rules).toEqual(["nfpa-70-2023", "nfpa-70-2023", "iec-60364"]);
 });
 
+it("each change is named by what it changed, whatever changed after it", () => {
+  const earlier = { reference: "c.jpg" };
+  const history = [
+    { path: "photos[1]", previous: earlier, ...who },
+    { path: "name", previous: "before", ...who },
+  ];
+  const record = raised(...history);
+  expect(record.history).toEqual(history);
+  expect(first(record).photos?.[1]).toEqual(earlier);
+});
+
+it("a list that an item was taken from is kept as it was then, whatever was changed before and after", () => {
+  const riser = { name: "riser" };
+  const record = raised(
+    { path: "joints[0].torque", previous: newtonMeter(5) },
+    { path: "joints[2]", previous: riser },
+    { path: "joints[0].name", previous: "A" },
+  );
+  const list = "runs[0].joints";
+  expect(record.history).toEqual([
+    { path: `${list}[0].torque`, previous: newtonMeter(5), ...who },
+    {
+      path: list,
+      previous: [{ name: "A", torque: newtonMeter(16) }, { name: "b" }, riser],
+      ...who,
+    },
+    { path: `${list}[0].name`, previous: "A", ...who },
+  ]);
+});
+
 it("a part that was nothing becomes what it was before its fields were taken out", () => {
   const history = [{ path: "tubing.length", previous: ft(30), ...who }];
   const record = fromVersion1({ version: 1, tubing: null, history });
   expect(record.history).toEqual([{ path: "runs[0].tubing.length", previous: ft(30), ...who }]);
+});
+
+it("a part of which the history says that it was a list becomes one", () => {
+  const history = [{ path: "joints[0]", previous: { name: "a" }, ...who }];
+  const record = fromVersion1({ version: 1, joints: {}, history });
+  expect(record.history).toEqual([{ path: "runs[0].joints", previous: [{ name: "a" }], ...who }]);
 });
 
 it("what is no list of changes, no list of waivers or no part is left for the check of the record to refuse", () => {
@@ -157,4 +193,8 @@ it("what is no list of changes, no list of waivers or no part is left for the ch
   expect(fromVersion1({ version: 1, photos: [7, null] }).photos).toEqual([7, null]);
   const current = ampere(3);
   expect(fromVersion1({ version: 1, room: current }).runs).toEqual([{ room: current }]);
+  for (const none of ["none", 7, null, [], current]) {
+    const { equipment, power } = fromVersion1({ version: 1, equipment: none, power: none });
+    expect([equipment, power]).toEqual([none, none]);
+  }
 });

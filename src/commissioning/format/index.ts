@@ -3,7 +3,7 @@
 // Does not cover what the record proves.
 
 export { recordShape } from "./generated/record-shape.ts";
-export { deepCopy, valueAt, whatChanged, withValue } from "./path-values.ts";
+export { valueAt, whatChanged, withValue } from "./path-values.ts";
 export { leadsInto, nearestField, pathOf, type Segment } from "./record-path.ts";
 export { type CircuitRulesName, circuitRules, rulesTitles } from "./rule-names.ts";
 export { fromVersion1 } from "./version-1.ts";

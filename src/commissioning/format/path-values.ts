@@ -1,24 +1,21 @@
 // What stands at a path, and what does a change there really change? Values of a record by the segments of a path.
 // Follows the writing of JavaScript. Does not cover whether a record has such a field: see record-path.ts.
-import { isOfKind, numberOf } from "../../quantity/check.ts";
+import { numberOf } from "../../quantity/check.ts";
 import type { Segment } from "./record-path.ts";
 
+/** Whether a value has fields or items of its own: no word, and no quantity, live or as JSON, which stands for itself. */
+const hasFields = (value: unknown): value is object =>
+  typeof value === "object" && value !== null && !("unit" in value);
+
 /** The value of a field of an object or a list, if there is one. */
-function child(parent: unknown, segment: Segment): unknown {
-  const own = parent as Record<Segment, unknown> | undefined;
-  return own !== undefined && own !== null && Object.hasOwn(own, segment)
-    ? own[segment]
+const child = (parent: unknown, segment: Segment): unknown =>
+  hasFields(parent) && Object.hasOwn(parent, segment)
+    ? (parent as Record<Segment, unknown>)[segment]
     : undefined;
-}
 
 /** The value at a path. */
 export const valueAt = (record: unknown, path: readonly Segment[]): unknown =>
   path.reduce<unknown>(child, record);
-
-/** Whether a value stands for itself and has no fields: a quantity, live or as JSON. */
-const isWhole = (value: unknown): boolean =>
-  isOfKind(value) ||
-  (typeof value === "object" && value !== null && Object.hasOwn(value, "kind") && "unit" in value);
 
 /** The part of the path down to what really changes: the first that was not there, or the list that grows or shrinks. */
 export function whatChanged(
@@ -28,7 +25,7 @@ export function whatChanged(
 ): Segment[] {
   let value: unknown = record;
   for (const [i, segment] of path.entries()) {
-    if (isWhole(value)) return path.slice(0, i); // fields take the place of a quantity
+    if (!hasFields(value)) return path.slice(0, i); // fields take its place
     const next = child(value, segment);
     const last = i === path.length - 1;
     if (typeof segment === "number" && (next === undefined || (last && removes))) {
@@ -55,12 +52,7 @@ export function withValue(
   const [segment, ...rest] = path;
   if (segment === undefined) return value;
   const isList = typeof segment === "number";
-  // Fields take the place of a quantity.
-  const fits =
-    typeof record === "object" &&
-    record !== null &&
-    Array.isArray(record) === isList &&
-    !isWhole(record);
+  const fits = hasFields(record) && Array.isArray(record) === isList;
   const next =
     rest.length === 0 ? value : withValue(child(record, segment), rest, value, argument, own);
   const copy = !fits ? (isList ? [] : {}) : own.has(record) ? record : copied(record);
@@ -77,7 +69,7 @@ const copied = (value: unknown): object =>
 /** A copy of parts and lists all through; quantities stay, as nothing in them changes. */
 export function deepCopy(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(deepCopy);
-  if (typeof value !== "object" || value === null || isWhole(value)) return value;
+  if (!hasFields(value)) return value;
   return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, deepCopy(one)]));
 }
 

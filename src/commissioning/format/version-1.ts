@@ -59,7 +59,7 @@ export function fromVersion1(record: Json): Json {
     const now =
       formed && formed.path === entry.path ? formed.form : present(around(state, segments));
     const removes = valueAt(now, path) === undefined;
-    state = withValue(state, segments, deepCopy(entry.previous), "history.path", own) as Json;
+    state = withValue(state, segments, entry.previous, "history.path", own) as Json;
     formed = { path: entry.path, form: present(around(state, segments, removes)) };
     entries.push(changeOf(entry, formed.form, path, removes));
   }
@@ -112,16 +112,16 @@ function newPath(path: string): string {
 function present(record: Json): Json {
   const { tubing, joints, drain, room, pressureTest, evacuation, notApplicable, ...rest } =
     record as Record<string, unknown>;
-  const { indoorUnits, ...equipment } = objectAt(rest.equipment);
-  const { circuit, ...power } = objectAt(rest.power);
+  const { indoorUnits, ...equipment } = partAt(rest.equipment) ?? {};
+  const { circuit, ...power } = partAt(rest.power) ?? {};
   const run = defined({ indoorUnits, tubing, joints, drain, room: roomOf(room) });
   const changed: Json = {
     version: 2,
-    equipment: rest.equipment && equipment,
+    equipment: partAt(rest.equipment) ? equipment : rest.equipment,
     runs: Object.keys(run).length > 0 ? [run] : undefined,
     pressureTests: listOf(pressureTest),
     evacuations: listOf(evacuation),
-    power: rest.power && defined({ ...power, circuits: listOf(circuit) }),
+    power: partAt(rest.power) ? defined({ ...power, circuits: listOf(circuit) }) : rest.power,
     waivers: eachOf(notApplicable, waiverOf),
     photos: eachOf(rest.photos, photoOf),
   };
@@ -146,25 +146,26 @@ const editions: Readonly<Record<string, string>> = {
 };
 
 function roomOf(room: unknown): unknown {
-  const { edition } = objectAt(room);
+  const { edition } = partAt(room) ?? {};
   const now = typeof edition === "string" ? editions[edition] : undefined;
   return now ? { ...(room as object), edition: now } : room;
 }
 
 function waiverOf(declaration: unknown): unknown {
-  const { reason, ...rest } = objectAt(declaration);
+  const { reason, ...rest } = partAt(declaration) ?? {};
   return reason === undefined ? declaration : { ...rest, note: reason };
 }
 
 function photoOf(photo: unknown): unknown {
-  const { of } = objectAt(photo);
+  const { of } = partAt(photo) ?? {};
   return typeof of === "string" ? { ...(photo as object), of: newPath(of) } : photo;
 }
 
-const objectAt = (value: unknown): Json =>
+/** A value as a part with fields; what is none stays where it is, for the codec to refuse. */
+const partAt = (value: unknown): Json | undefined =>
   typeof value === "object" && value !== null && !Array.isArray(value) && !isOfKind(value)
     ? (value as Json)
-    : {};
+    : undefined;
 
 const defined = (value: Json): Json =>
   Object.fromEntries(Object.entries(value).filter(([, own]) => own !== undefined));
