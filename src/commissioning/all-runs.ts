@@ -58,8 +58,8 @@ const signs = { below: 1, level: 0, above: -1 } as const;
 export function allRuns({ record }: Job): Trial[] {
   const runs = runsOf(record); // also those that are waived
   const { manual = {} } = record.equipment ?? {};
-  const { tape } = record.instruments ?? {};
-  const each = () => (errorsOf(tape) ? standardUncertainty(tape ?? {}, m).si : 0);
+  const tape = errorsOf(record.instruments?.tape);
+  const each = () => (tape ? standardUncertainty(tape, m).si : 0);
   const lengths = runs.flatMap(({ run }) => (run.tubing?.length ? [run.tubing.length] : []));
   const [first] = lengths;
   const known = runs.length > 1 && first && lengths.length === runs.length;

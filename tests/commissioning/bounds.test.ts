@@ -243,6 +243,12 @@ it.each<[said: string, at: Change, beyond: Change]>([
     { "charge.added": oz(40.7), "charge.tolerance": oz(0.5) },
     { "charge.added": oz(41), "charge.tolerance": oz(0.5) },
   ],
+  // Nothing is no whole charge, however wide its tolerance.
+  [
+    "total-as-added charge.added",
+    { "charge.added": oz(0), "charge.tolerance": oz(50) },
+    { "charge.added": oz(41), "charge.tolerance": oz(50) },
+  ],
   ["altitude-odd site.altitude", { "site.altitude": m(4500) }, { "site.altitude": m(4501) }],
   // Cooling in frost, heating above 35 °C, a cable below 2 m.
   ["weather-unusual", weather("cooling", 0), weather("cooling", -0.1)],

@@ -2,10 +2,10 @@
 // than a year, what was changed before all work. Common practice, no source; the dates of the complete record are all of
 // 4 and 5 May 2026, and it was signed on 5 May at 16:00.
 import type { InstallationRecord } from "hvac-install-math/commissioning";
-import { ft } from "hvac-install-math/quantity";
+import { ampere, degF, ft, psig } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
-import { changed } from "./changed.ts";
+import { type Change, changed } from "./changed.ts";
 
 const found = (record: InstallationRecord, code: string) =>
   assessInstallation(record).cautions.find((one) => one.code === `commissioning.${code}`);
@@ -123,6 +123,21 @@ describe("an instrument that was due before it was read", () => {
     const said = found(record, "calibration-expired");
     expect(said?.part?.startsWith(part)).toBe(true);
     expect(said?.values.instrument).toBe(`commissioning.field.instruments.${instrument}`);
+  });
+
+  it.each<[instrument: string, part: string, more: Change]>([
+    ["lineThermometer", "operation[0]", { "operation[0].charge.lineTemperature": degF(52) }],
+    [
+      "serviceGauge",
+      "operation[0]",
+      { "operation[0].pressure": undefined, "operation[0].charge.pressure": psig(118) },
+    ],
+    ["airThermometer", "operation[0]", { "operation[0].airSide.supplyAir": degF(57) }],
+    ["clampMeter", "operation[0]", { "operation[0].airSide.current": ampere(8) }],
+    ["level", "runs[0].drain", { "runs[0].drain.slope": undefined }],
+  ])("is named at its reading, also where that is the only one: %s at %s", (name, part, more) => {
+    const due = { [`instruments.${name}.calibrationDue`]: "2026-05-01" };
+    expect(found(changed({ ...due, ...more }), "calibration-expired")?.part).toBe(part);
   });
 
   it.each([

@@ -67,6 +67,21 @@ describe("a waiver of one run", () => {
     expect(judged(withWaivers(none, ...all)).step?.state).toBe("not-applicable");
   });
 
+  // Every refrigerant takes the place of air: no room to judge is no room without that danger.
+  it("of the room limit warns of suffocation, whatever else there is to say", () => {
+    const room: Waiver = { ...word, step: "room-limit", reason: "no-enclosed-room", run: "B" };
+    const heeded = (...waivers: Waiver[]) =>
+      assessInstallation({
+        version: 2,
+        equipment: { refrigerant: "R-410A" },
+        runs: [{ name: "A" }, { name: "B" }],
+        waivers,
+      }).cautions.map(({ code }) => code);
+    expect(heeded(existing)).not.toContain("commissioning.heed-refrigerant");
+    expect(heeded(room)).toContain("commissioning.heed-refrigerant");
+    expect(heeded(room)).not.toContain(undefined);
+  });
+
   it("leaves its length in the total", () => {
     const way: Waiver = { ...word, step: "line-run", reason: "factory-line-set", run: "A" };
     const changes = {

@@ -102,23 +102,43 @@ describe("three heads", () => {
     expect(reasons.filter(({ code }) => code === "commissioning.log-copied")).toHaveLength(2);
   });
 
-  // Common practice, no source: no two logs of eight rows rise alike in every one of them.
-  it("do not take the log of one run, raised by 2 micron, for that of another", () => {
+  describe("with logs of few rows", () => {
     const [watch] = threeHeads.evacuations ?? [];
     const course = (start: number, rises: readonly number[]) =>
       rises.map((rise, i) => ({ elapsed: minute(2 * i), pressure: micron(start + rise) }));
-    const rises = [0, 19, 26, 31, 34, 37, 39, 41, 42];
-    const asked = (second: readonly number[]) =>
+    const asked = (...logs: object[][]) =>
       assessInstallation({
         ...threeHeads,
-        evacuations: [
-          { ...watch, covers: ["A"], readings: course(212, rises) },
-          { ...watch, covers: ["B", "C"], readings: course(214, second) },
-        ],
+        evacuations: logs.map((readings, i) => ({
+          ...watch,
+          covers: [["A"], ["B", "C"]][i],
+          readings,
+        })),
       } as InstallationRecord).reasons.some(({ code }) => code === "commissioning.log-copied");
-    expect(asked(rises)).toBe(true);
-    expect(asked([...rises.slice(0, -1), 43])).toBe(false);
-    expect(asked(rises.slice(0, 7))).toBe(false);
+
+    // Common practice, no source: three rows of a course do not agree by chance, nor five of one pressure.
+    it.each([
+      ["a course", [0, 19, 26], true],
+      ["a course of two pressures", [0, 19, 19], true],
+      ["two rows of a course", [0, 19], false],
+      ["one pressure", [0, 0, 0, 0, 0], true],
+      ["four rows of one pressure", [0, 0, 0, 0], false],
+    ] as const)("do not take %s of one run for that of another: %j, %s", (_, rises, is) => {
+      expect(asked(course(212, rises), course(212, rises))).toBe(is);
+    });
+
+    // The same: no two logs of eight rows, with six pressures among them, rise alike in every one of them.
+    it.each([
+      ["eight rows and six pressures", [0, 19, 26, 31, 34, 37, 37, 37], true],
+      ["five pressures", [0, 19, 26, 31, 34, 34, 34, 34, 34], false],
+      ["seven rows", [0, 19, 26, 31, 34, 37, 39], false],
+    ] as const)(
+      "do not take one for another that is 2 micron higher: %s, %j, %s",
+      (_, rises, is) => {
+        expect(asked(course(212, rises), course(214, rises))).toBe(is);
+        expect(asked(course(212, rises), course(214, [...rises.slice(0, -1), 43]))).toBe(false);
+      },
+    );
   });
 
   it("have names of their own", () => {

@@ -44,6 +44,22 @@ describe("a circuit that is open by clauses alone", () => {
     expect(said(redGum)).toMatch(/record who/);
   });
 
+  it("breaches none either where another circuit passes", () => {
+    const [own] = redGum.power?.circuits ?? [];
+    const [checked] = verified(redGum).power?.circuits ?? [];
+    const plate = {
+      minimumCircuitAmpacity: ampere(13.5),
+      maximumOvercurrentProtection: ampere(25),
+      ratedLoadCurrent: ampere(13.5),
+    };
+    const { steps, holds } = assessInstallation(
+      changed({ "power.circuits": [own, { ...checked, plate }] }, redGum),
+    );
+    const { checks = [] } = steps.find(({ name }) => name === "circuit") ?? {};
+    expect(checks.map(({ assessment }) => assessment.outcome)).toEqual(["inconclusive", "pass"]);
+    expect(holds.find(({ name }) => name === "power-on")?.state).toBe("released");
+  });
+
   it("still holds the power before it is switched on", () => {
     const off = changed(
       {
