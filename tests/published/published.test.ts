@@ -12,9 +12,10 @@ for (const file of files) {
   const { module, checks }: CheckFile = JSON.parse(
     readFileSync(`${import.meta.dirname}/${file}`, "utf8"),
   );
-  const { evaluators }: { evaluators: Evaluators } = await import(`./${module}.evaluate.ts`);
 
-  describe(`${module} agrees with its published sources`, () => {
+  describe(`${module} agrees with its published sources`, async () => {
+    const { evaluators }: { evaluators: Evaluators } = await import(`./${module}.evaluate.ts`);
+
     it.each(checks)("$id: $computes, $source", (check) => {
       const evaluate = evaluators[check.computes];
       expect(evaluate, `${module}.evaluate.ts has no ${check.computes}`).toBeDefined();

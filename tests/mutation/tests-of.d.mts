@@ -1,0 +1,1 @@
+export declare const testsOf: (root: string, module: string) => string[];
