@@ -20,6 +20,7 @@ export default {
   coverageAnalysis: "perTest", // by file: see test-runner.mjs
   disableTypeChecks: false,
   concurrency: Number(process.env.CONCURRENCY ?? 2),
+  dryRunTimeoutMinutes: 60,
   timeoutMS: 3_600_000, // the runner ends a mutant that takes too long
   tempDirName: "tests/.generated/mutation",
   ignorePatterns: ["dist", "docs", "tests/.generated", "tests/runtimes", "coverage"],

@@ -47,7 +47,9 @@ class BundledTests {
       for (let test = left.shift(); test !== undefined; test = left.shift()) {
         const { file, index } = test;
         const id = idOf(file, index);
-        const { seconds, failure, reached, error } = await this.run({ wanted: { [file]: [index] } });
+        const { seconds, failure, reached, error } = await this.run({
+          wanted: { [file]: [index] },
+        });
         const message = error ?? failure?.message;
         perTest[id] = reached ?? {};
         results.push({
@@ -60,28 +62,31 @@ class BundledTests {
       }
     };
     await Promise.all(Array.from({ length: Number(CONCURRENCY) }, next));
-    const seconds = Object.fromEntries(results.map(({ id, timeSpentMs }) => [id, timeSpentMs / 1000]));
+    const seconds = Object.fromEntries(
+      results.map(({ id, timeSpentMs }) => [id, timeSpentMs / 1000]),
+    );
     writeFileSync(this.secondsFile, JSON.stringify(seconds));
     return { status: "complete", tests: results, mutantCoverage: { static: {}, perTest } };
   }
 
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
-    const started = performance.now();
     const answer = await this.tried(activeMutant, testFilter, hitLimit);
     const { fileName, location, mutatorName, replacement } = activeMutant;
-    const of = { status: answer.status, fileName: fileName.slice(fileName.lastIndexOf("/src/") + 1), location, seconds: (performance.now() - started) / 1000, killedBy: answer.killedBy?.[0] };
-    appendFileSync(this.resultsFile, `${JSON.stringify({ ...of, mutatorName, replacement })}\n`);
+    const file = fileName.slice(fileName.lastIndexOf("/src/") + 1);
+    const result = { status: answer.status, file, location, mutatorName, replacement };
+    appendFileSync(this.resultsFile, `${JSON.stringify(result)}\n`);
     return answer;
   }
 
   async tried({ id, fileName }, tests, hitLimit) {
-    const nrOfTests = tests.length;
     const { wanted, seconds } = this.inOrder(tests, fileName);
-    const { failure, hitCount, error } = await this.run({ wanted, mutant: id, hitLimit }, 5 + 4 * seconds);
-    if (hitCount > hitLimit) return { status: "timeout", reason: `reached ${hitCount} times` };
-    if (error === "SIGXCPU" || error === "SIGKILL") return { status: "timeout", reason: error };
+    const task = { wanted, mutant: id, hitLimit };
+    const { failure, hitCount, error } = await this.run(task, 5 + 4 * seconds);
+    const endless = hitCount > hitLimit || error === "SIGXCPU" || error === "SIGKILL";
+    if (endless) return { status: "timeout", reason: error ?? `reached ${hitCount} times` };
+    const nrOfTests = tests.length;
     if (failure === undefined && error === undefined) return { status: "survived", nrOfTests };
-    const { file, message } = failure ?? { file: tests[0], message: error };
+    const { file, message } = failure ?? { file: tests[0].split("#")[0], message: error };
     const kills = this.kills.get(fileName);
     kills.set(file, (kills.get(file) ?? 0) + 1);
     return { status: "killed", killedBy: [idOf(file, 0)], failureMessage: message, nrOfTests };

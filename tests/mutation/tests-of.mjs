@@ -16,7 +16,9 @@ const leftOut = [
  */
 export const testsOf = (root, module) => {
   const own = (module === "wire" ? ["wire", "shapes"] : [module]).flatMap((folder) =>
-    readdirSync(join(root, "tests", folder), { recursive: true }).map((path) => `tests/${folder}/${path}`),
+    readdirSync(join(root, "tests", folder), { recursive: true }).map(
+      (path) => `tests/${folder}/${path}`,
+    ),
   );
   const said = `tests/language/${module}.test.ts`; // whether what it says has all of its values
   const published = existsSync(join(root, `tests/published/${module}.json`));

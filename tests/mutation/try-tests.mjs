@@ -37,14 +37,18 @@ const runner = {
     const chosen = wanted[file.filepath];
     tests[file.filepath] = testsIn(file).length;
     if (chosen !== "all")
-      for (const [index, test] of testsIn(file).entries()) if (!chosen.includes(index)) test.mode = "skip";
+      for (const [index, test] of testsIn(file).entries())
+        if (!chosen.includes(index)) test.mode = "skip";
   },
   onBeforeRunTask(test) {
     if (failure !== undefined) test.mode = "skip";
   },
   onAfterRunTask(test) {
     if (test.result?.state === "fail")
-      failure ??= { file: test.file.filepath, message: `${test.name}: ${test.result.errors?.[0]?.message}` };
+      failure ??= {
+        file: test.file.filepath,
+        message: `${test.name}: ${test.result.errors?.[0]?.message}`,
+      };
   },
 };
 

@@ -1,5 +1,10 @@
 // What the tests import as "vitest" while mutants are tried: vitest's own runner and matchers without its workers.
-import { ASYMMETRIC_MATCHERS_OBJECT, JestAsymmetricMatchers, JestChaiExpect, JestExtend } from "@vitest/expect";
+import {
+  ASYMMETRIC_MATCHERS_OBJECT,
+  JestAsymmetricMatchers,
+  JestChaiExpect,
+  JestExtend,
+} from "@vitest/expect";
 import * as chai from "chai";
 
 export {
