@@ -71,6 +71,27 @@ describe("a flare joint", () => {
   });
 });
 
+describe("a flare joint of a half-filled record", () => {
+  it("is not judged by its size before the refrigerant is known, and asks for it", () => {
+    const joint = { kind: "flare", tube: "1/4", turn: degreeAngle(75), flareDiameter: mm(8.9) };
+    const { checks, missing } = judged("joints", {
+      "runs[0].joints[0]": joint,
+      "equipment.refrigerant": undefined,
+    });
+    expect(missing).toEqual(["equipment.refrigerant"]);
+    expect(checks).not.toHaveProperty("flare-diameter");
+  });
+
+  it("asks for its size where its line is not known yet", () => {
+    const joint = { kind: "flare", line: "liquid", torque: newtonMeter(15.6) };
+    const { missing } = judged("joints", {
+      "runs[0].joints[0]": joint,
+      "runs[0].tubing.liquid": undefined,
+    });
+    expect(missing).toEqual(["runs[0].joints[0].tube"]);
+  });
+});
+
 describe("a drain with a pump", () => {
   it("is judged by the pump's curve, and needs no slope", () => {
     const curve = [

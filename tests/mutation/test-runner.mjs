@@ -1,7 +1,7 @@
 // Stryker's test runner for this house. Vitest loads some three hundred files anew for every mutant; here all tests of a
-// module are bundled once, and each mutant gets a process of its own, which runs the tests that reach it until one fails.
-// So a mutant in what is made at load time, or made once and kept, is tried like any other, and one that never ends is
-// stopped by the time of the processor that it takes, which a busy machine does not change.
+// module are bundled once, and each mutant gets a process of its own, which runs the test files that reach it until one
+// of their tests fails. So a mutant in what is made at load time, or made once and kept, is tried like any other, and one
+// that never ends is stopped by the time of the processor that it takes, which a busy machine does not change.
 import { spawn } from "node:child_process";
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -10,16 +10,17 @@ import { declareClassPlugin, PluginKind } from "@stryker-mutator/api/plugin";
 import { bundle } from "./bundle.mjs";
 import { testsOf } from "./tests-of.mjs";
 
-const { CONCURRENCY = "2", MODULE } = process.env;
+const { MODULE, PART = "0/1" } = process.env;
+const [part, parts] = PART.split("/").map(Number);
 const child = join(import.meta.dirname, "try-tests.mjs");
 const namespace = INSTRUMENTER_CONSTANTS.NAMESPACE;
-const idOf = (file, index) => `${file}#${index}`;
 
 class BundledTests {
   script = join(process.cwd(), "mutated-tests.cjs");
   secondsFile = join(process.cwd(), "mutated-tests.json");
   /** What a run that is broken off has found so far. */
   resultsFile = join(process.cwd(), `../../mutation-${MODULE}.ndjson`);
+  /** By source, how many of its changes each test file has noticed first. */
   kills = new Map();
 
   capabilities() {
@@ -31,86 +32,51 @@ class BundledTests {
     if (!existsSync(this.script)) await bundle(process.cwd(), this.files, this.script);
   }
 
-  /** Each test alone in a process: so what the first of them would make for all is reached by each that rests on it. */
+  /** A file counts as one test: what its first test makes once and keeps, all of them may rest on. */
   async dryRun() {
-    const wanted = Object.fromEntries(this.files.map((file) => [file, "all"]));
-    const { tests, failure, error } = await this.run({ wanted, keep: true });
-    const problem = error ?? failure?.message;
-    if (problem !== undefined) return { status: "error", errorMessage: problem };
     writeFileSync(this.resultsFile, "");
-    const left = Object.entries(tests).flatMap(([file, count]) =>
-      Array.from({ length: count }, (_, index) => ({ file, index })),
-    );
-    const results = [];
+    await this.run({ files: this.files, keep: true });
+    const tests = [];
     const perTest = {};
-    const next = async () => {
-      for (let test = left.shift(); test !== undefined; test = left.shift()) {
-        const { file, index } = test;
-        const id = idOf(file, index);
-        const { seconds, failure, reached, error } = await this.run({
-          wanted: { [file]: [index] },
-        });
-        const message = error ?? failure?.message;
-        perTest[id] = reached ?? {};
-        results.push({
-          id,
-          name: id,
-          fileName: file,
-          timeSpentMs: (seconds ?? 0) * 1000,
-          ...(message === undefined ? { status: 0 } : { status: 1, failureMessage: message }),
-        });
-      }
-    };
-    await Promise.all(Array.from({ length: Number(CONCURRENCY) }, next));
-    const seconds = Object.fromEntries(
-      results.map(({ id, timeSpentMs }) => [id, timeSpentMs / 1000]),
-    );
-    writeFileSync(this.secondsFile, JSON.stringify(seconds));
-    return { status: "complete", tests: results, mutantCoverage: { static: {}, perTest } };
+    for (const file of this.files) {
+      const { seconds = 0, reached = {}, failure, error } = await this.run({ files: [file] });
+      const failureMessage = error ?? failure?.message;
+      const status = failureMessage === undefined ? 0 : 1;
+      const timeSpentMs = seconds * 1000;
+      tests.push({ id: file, name: file, fileName: file, timeSpentMs, status, failureMessage });
+      perTest[file] = reached;
+    }
+    const seconds = tests.map(({ id, timeSpentMs }) => [id, timeSpentMs / 1000]);
+    writeFileSync(this.secondsFile, JSON.stringify(Object.fromEntries(seconds)));
+    return { status: "complete", tests, mutantCoverage: { static: {}, perTest } };
   }
 
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
+    const { id, fileName, location, mutatorName, replacement } = activeMutant;
+    if (Number(id) % parts !== part) return { status: "error", errorMessage: "in another part" };
     const answer = await this.tried(activeMutant, testFilter, hitLimit);
-    const { fileName, location, mutatorName, replacement } = activeMutant;
     const file = fileName.slice(fileName.lastIndexOf("/src/") + 1);
     const result = { status: answer.status, file, location, mutatorName, replacement };
     appendFileSync(this.resultsFile, `${JSON.stringify(result)}\n`);
     return answer;
   }
 
-  async tried({ id, fileName }, tests, hitLimit) {
-    const { wanted, seconds } = this.inOrder(tests, fileName);
-    const task = { wanted, mutant: id, hitLimit };
-    const { failure, hitCount, error } = await this.run(task, 5 + 4 * seconds);
+  async tried({ id, fileName }, reaching, hitLimit) {
+    this.seconds ??= JSON.parse(readFileSync(this.secondsFile, "utf8"));
+    if (!this.kills.has(fileName)) this.kills.set(fileName, new Map());
+    const kills = this.kills.get(fileName);
+    // First what is quick and noticed other changes of the same source.
+    const rank = (file) => this.seconds[file] / (0.1 + (kills.get(file) ?? 0));
+    const files = [...reaching].sort((a, b) => rank(a) - rank(b));
+    const allowed = 5 + 4 * files.reduce((sum, file) => sum + this.seconds[file], 0);
+    const { failure, hitCount, error } = await this.run({ files, mutant: id, hitLimit }, allowed);
     const endless = hitCount > hitLimit || error === "SIGXCPU" || error === "SIGKILL";
     if (endless) return { status: "timeout", reason: error ?? `reached ${hitCount} times` };
-    const nrOfTests = tests.length;
+    const nrOfTests = files.length;
     if (failure === undefined && error === undefined) return { status: "survived", nrOfTests };
-    const { file, message } = failure ?? { file: tests[0].split("#")[0], message: error };
-    const kills = this.kills.get(fileName);
+    const { file, message } = failure ?? { file: files[0], message: error };
     kills.set(file, (kills.get(file) ?? 0) + 1);
-    return { status: "killed", killedBy: [idOf(file, 0)], failureMessage: message, nrOfTests };
-  }
-
-  /** First the files that are quick and noticed other changes of the same source. */
-  inOrder(tests, source) {
-    this.seconds ??= JSON.parse(readFileSync(this.secondsFile, "utf8"));
-    if (!this.kills.has(source)) this.kills.set(source, new Map());
-    const kills = this.kills.get(source);
-    const byFile = new Map();
-    for (const id of tests) {
-      const [file, index] = id.split("#");
-      const of = byFile.get(file) ?? { seconds: 0, wanted: [] };
-      of.seconds += this.seconds[id];
-      of.wanted.push(Number(index));
-      byFile.set(file, of);
-    }
-    const rank = ([file, { seconds }]) => seconds / (0.1 + (kills.get(file) ?? 0));
-    const sorted = [...byFile].sort((a, b) => rank(a) - rank(b));
-    return {
-      wanted: Object.fromEntries(sorted.map(([file, { wanted }]) => [file, wanted])),
-      seconds: sorted.reduce((sum, [, { seconds }]) => sum + seconds, 0),
-    };
+    return { status: "killed", killedBy: [file], failureMessage: message, nrOfTests };
   }
 
   /** A process that took more than these seconds of the processor is ended. */

@@ -1,9 +1,9 @@
-// Runs tests of the bundle in this process until one fails, and writes what happened to descriptor 3.
+// Runs test files of the bundle in this process until one fails, and writes what happened to descriptor 3.
 import { existsSync, readFileSync, writeFileSync, writeSync } from "node:fs";
 import { createRequire } from "node:module";
 import { Script } from "node:vm";
 
-const { script, wanted, namespace, mutant, hitLimit, keep } = JSON.parse(process.argv[2]);
+const { script, files, namespace, mutant, hitLimit, keep } = JSON.parse(process.argv[2]);
 const state = { hitCount: 0, hitLimit, activeMutant: mutant };
 globalThis[namespace] = state;
 
@@ -16,8 +16,6 @@ const module = {};
 compiled.runInThisContext()(createRequire(script), module);
 const { load, startTests } = module.exports;
 
-const testsIn = (task) => (task.type === "test" ? [task] : task.tasks.flatMap(testsIn));
-const tests = {};
 let failure;
 const runner = {
   config: {
@@ -33,13 +31,6 @@ const runner = {
     passWithNoTests: true,
   },
   importFile: (path) => load[path](),
-  onCollected([file]) {
-    const chosen = wanted[file.filepath];
-    tests[file.filepath] = testsIn(file).length;
-    if (chosen !== "all")
-      for (const [index, test] of testsIn(file).entries())
-        if (!chosen.includes(index)) test.mode = "skip";
-  },
   onBeforeRunTask(test) {
     if (failure !== undefined) test.mode = "skip";
   },
@@ -53,7 +44,7 @@ const runner = {
 };
 
 const before = process.cpuUsage();
-for (const path of Object.keys(wanted)) {
+for (const path of files) {
   const [file] = await startTests([path], runner);
   if (file.result?.state === "fail")
     failure ??= { file: path, message: file.result.errors?.[0]?.message ?? "cannot be loaded" };
@@ -63,5 +54,5 @@ if (keep) writeFileSync(cache, compiled.createCachedData());
 const { user, system } = process.cpuUsage(before);
 const { hitCount, mutantCoverage } = state;
 const reached = mutantCoverage?.static;
-writeSync(3, JSON.stringify({ tests, failure, hitCount, reached, seconds: (user + system) / 1e6 }));
+writeSync(3, JSON.stringify({ failure, hitCount, reached, seconds: (user + system) / 1e6 }));
 process.exit();
