@@ -112,7 +112,7 @@ function diameterTrial(
   return {
     name: "flare-diameter",
     path,
-    needs: { ...base, "equipment.refrigerant": job.record.equipment?.refrigerant },
+    needs: base,
     paths: {
       diameter: `${path}.flareDiameter`,
       designation: "equipment.refrigerant",
