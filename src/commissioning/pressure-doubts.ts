@@ -26,7 +26,7 @@ export function doubtsOfPressures(job: Job): Trial[] {
   const { atmosphere, altitude } = record.site ?? {};
   const required = manual?.testPressure;
   const doubts: Trial[] = [];
-  if (marked && refrigerant?.designation !== "R-744" && marked.si > highest.si) {
+  if (refrigerant?.designation !== "R-744") {
     doubts.push(...oddFigure("equipment.lowestMarkedPressure", marked, [lowest, highest]));
   }
   const warm = degF(80);

@@ -11,6 +11,8 @@ import {
   type InvalidInputError,
   isInvalidInputError,
   kg,
+  literPerHour,
+  m,
   m2,
   m3,
   micron,
@@ -375,8 +377,30 @@ describe("a value that no check can use", () => {
       "pressure-test",
       "commissioning.value-not-above",
     ],
+    [
+      {
+        "runs[0].drain.pump": {
+          condensate: literPerHour(2),
+          lift: m(3),
+          curve: [{ lift: m(0), flow: literPerHour(15) }],
+        },
+      },
+      "drain",
+      "commissioning.too-few-entries",
+    ],
+    [
+      {
+        "power.circuits[0].sharedWith": new Array(101).fill({
+          kind: "other",
+          current: ampere(0.1),
+        }),
+      },
+      "circuit",
+      "commissioning.too-many-entries",
+    ],
   ] as const)("says which bound a value breaks: %o", (change, name, code) => {
-    // The bounds are of geometry and of time: a line is at least as long as its rise, an end comes after the start.
+    // The bounds are of geometry, of time and of number: a line is at least as long as its rise, an end comes after the
+    // start, a curve has two points, and no branch circuit carries a hundred loads (common practice, no source).
     expect(step(changed(change), name).problems[0]?.reason.code).toBe(code);
   });
 

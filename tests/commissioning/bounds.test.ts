@@ -149,6 +149,16 @@ it.each<[said: string, at: Change, beyond: Change]>([
     { "equipment.lowestMarkedPressure": MPag(10) },
     { "equipment.lowestMarkedPressure": MPag(10.1) },
   ],
+  [
+    "pressure-odd equipment.lowestMarkedPressure",
+    { "equipment.lowestMarkedPressure": MPag(1) },
+    { "equipment.lowestMarkedPressure": MPag(0.99) },
+  ],
+  [
+    "pressure-odd equipment.lowestMarkedPressure",
+    { "equipment.lowestMarkedPressure": MPag(12), "equipment.refrigerant": "R-744" },
+    { "equipment.lowestMarkedPressure": MPag(12) },
+  ],
   // No unit draws more than its conductors are laid out for, and none is protected for far more: 225/125 of 12.4 A and
   // 10 A (440.22(A), 440.32), or the smallest device, 15 A (240.6(A)).
   [

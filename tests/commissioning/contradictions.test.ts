@@ -542,6 +542,27 @@ describe("the document", () => {
     expect(anew("2026-05-01")).toEqual([false, false]);
   });
 
+  it("asks for the times where the test before the work that was done anew has none", () => {
+    const path = "runs[0].joints[0].torque";
+    const entry = {
+      path,
+      previous: ftLb(5),
+      kind: "rework",
+      by: "N. N.",
+      at: "2026-05-05",
+    } as const;
+    const undated = changed({ "pressureTests[0].at": undefined });
+    const record = { ...undated, history: [{ ...entry, reason: "x" }] };
+    const { outcome, actions } = assessInstallation(record);
+    expect(outcome).toBe("inconclusive");
+    expect(actions.map(({ code }) => code)).toContain("commissioning.repeat-step");
+    const only = assessInstallation(undated);
+    expect([only.outcome, only.actions[0]?.code]).toEqual([
+      "inconclusive",
+      "commissioning.state-times",
+    ]);
+  });
+
   it("doubts the date of a change that lies before all work that has one", () => {
     const path = "runs[0].joints[0].torque";
     const undated = changed({ "runs[0].joints[0].at": undefined, "runs[0].tubing.at": undefined });
