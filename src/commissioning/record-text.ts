@@ -33,9 +33,8 @@ function textOf(value: unknown): string {
   if (Array.isArray(value)) return `[${value.map(textOf).join(",")}]`;
   if (typeof value !== "object" || value === null) return JSON.stringify(value);
   const fields = (isQuantity(value) ? value.toJSON() : value) as Readonly<Record<string, unknown>>;
-  const names = Object.keys(fields).filter((name) => fields[name] !== undefined);
   // The default order of sort is by UTF-16 code units, as the scheme has it.
-  return `{${names
+  return `{${Object.keys(fields)
     .sort()
     .map((name) => `${JSON.stringify(name)}:${textOf(fields[name])}`)
     .join(",")}}`;

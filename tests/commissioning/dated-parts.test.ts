@@ -47,6 +47,12 @@ describe("a signature", () => {
       expect(fieldsOf(late, "signed-before-change")).toEqual(["commissioning.field.runs.joints"]);
     }
   });
+
+  // The signature is of 2026-05-05 at 16:00, the other joints of the day before.
+  it("is held against dates with an offset and without, each for itself", () => {
+    const late = changed({ "runs[0].joints[1].at": "2026-05-07T12:00:00Z" });
+    expect(fieldsOf(late, "signed-before-change")).toEqual(["commissioning.field.runs.joints"]);
+  });
 });
 
 describe("a part that is more than a year older than the rest", () => {

@@ -109,6 +109,7 @@ describe("the text of a record", () => {
     const turned = Object.fromEntries(Object.entries(heronCabin).reverse()) as never;
     expect(recordText(turned)).toBe(recordText(heronCabin));
     expect(JSON.parse(recordText(heronCabin)).version).toBe(2);
+    expect(recordText({ version: 2, name: undefined })).toBe('{"version":2}');
   });
 
   it("changes with any figure, unit or word, and with the history", () => {
