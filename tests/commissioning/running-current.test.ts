@@ -33,6 +33,7 @@ function found(record: InstallationRecord) {
   const check = operation?.checks.find(({ name }) => name === "running-current")?.assessment;
   return {
     missing: operation?.missing,
+    ...(check?.assumptions.length ? { assumptions: check.assumptions } : {}),
     outcome: check?.outcome,
     reason: check?.reasons[0]?.code.replace("commissioning.current-", ""),
     findings: check?.cautions
@@ -40,6 +41,14 @@ function found(record: InstallationRecord) {
       .map(({ code }) => code.replace("commissioning.current-", "")),
   };
 }
+
+// An inverter that runs slowly draws little, whatever is wrong with it: common practice, no source.
+it.each([false, undefined])("tells nothing where full speed is %s", (fullSpeed) => {
+  const slow = changed({ "operation[0].airSide.fullSpeed": fullSpeed }, unit(awg, 5.6));
+  const { outcome, missing } = found(slow);
+  if (fullSpeed === undefined) expect(missing).toEqual(["operation[0].airSide.fullSpeed"]);
+  else expect(outcome).toBe("inconclusive");
+});
 
 // NFPA 70, 440.4: the ampacity is for the conductors; the rated load is that of the compressor alone. That an inverter
 // draws less than half of it on a mild day, or a multi with few heads, is common practice, no source.
