@@ -1,6 +1,10 @@
 // Sound records of unusual sites, and slips that they hid: thin air, winter, a short line, more heads than are allowed.
 import { explain } from "hvac-install-math/assessment";
-import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
+import type {
+  CommissioningStatement,
+  InstallationRecord,
+  StepName,
+} from "hvac-install-math/commissioning";
 import { english } from "hvac-install-math/language/en";
 import {
   ampere,
@@ -157,6 +161,22 @@ describe("a test in winter", () => {
     const both = { ...hot, "pressureTests[0].readings[1].temperature": degC(60) };
     expect(said(changed(both), "pressure-test")).toContain(code);
   });
+  it("is told beside the end that it is nearer to", () => {
+    const beside = (readings: ReturnType<typeof degF>) => {
+      const record = changed({
+        "pressureTests[0].readings[0].temperature": readings,
+        "pressureTests[0].readings[1].temperature": readings,
+        "evacuations[0].coldest": degF(40),
+      });
+      const found = stepOf(record, "pressure-test").checks.flatMap(
+        ({ assessment }) => assessment.reasons as readonly CommissioningStatement[],
+      );
+      const reason = found.find((one) => one.code === code);
+      return reason?.code === code ? reason.values.evacuation : undefined;
+    };
+    expect(beside(degF(-20))).toEqual(degF(40));
+    expect(beside(degF(144))).toEqual(complete.evacuations?.[0]?.ambient);
+  });
 });
 
 // 220 V ± 10 % between two lines of a 127 V grid: NMX-J-098-ANCE (Mexico), from memory. No standard here has a row for it.
@@ -193,11 +213,11 @@ describe("a supply whose range the utility promises", () => {
 
 // Common practice, no source: in one day a system does not cool by 40 °F, unless some of its gas lay elsewhere.
 describe("a test whose gas was all at the thermometer", () => {
-  const later = (share: number, evacuated: string) =>
+  const later = (share: number | undefined, evacuated: string | undefined) =>
     changed({
       "pressureTests[0].readings[0].temperature": degF(81),
       "pressureTests[0].readings[1].temperature": degF(61),
-      "pressureTests[0].elsewhere": { share: percent(share) },
+      "pressureTests[0].elsewhere": share === undefined ? {} : { share: percent(share) },
       "pressureTests[0].at": "2030-01-20T08:30",
       "evacuations[0].ambient": degF(66),
       "evacuations[0].coldest": degF(21),
@@ -207,6 +227,8 @@ describe("a test whose gas was all at the thermometer", () => {
     ["of another job: its coldest part was 40 °F colder hours later", 0, "2030-01-20T12:05", true],
     ["with a part of the gas outdoors", 30, "2030-01-20T12:05", false],
     ["of a week before", 0, "2030-01-27T12:05", false],
+    ["of a day that nobody knows", 0, undefined, false],
+    ["whose share elsewhere nobody knows", undefined, "2030-01-20T12:05", false],
   ] as const)("%s", (_, share, evacuated, asked) => {
     const reasons = said(later(share, evacuated), "pressure-test");
     expect(reasons.includes("commissioning.temperatures-apart")).toBe(asked);

@@ -75,6 +75,13 @@ describe("the fall of a drain", () => {
     expect(fall(inch(1))).toBe("pass");
   });
 
+  it("names the run that cannot be", () => {
+    const record = changed({ "runs[0].drain.run": ft(-1), "runs[0].drain.fall": inch(1) });
+    const drain = assessInstallation(record).steps.find(({ name }) => name === "drain");
+    expect(drain?.problems.map(({ path }) => path)).toContain("runs[0].drain.run");
+    expect(drain?.problems.map(({ path }) => path)).not.toContain("runs[0].drain.fall");
+  });
+
   it("says what is needed and what to do", () => {
     const [check] = outcomes({ ...run, "runs[0].drain.fall": inch(1) });
     const { reasons = [], actions = [] } = check?.assessment ?? {};
