@@ -218,6 +218,17 @@ describe("a limit of the lift", () => {
     expect(judged("line-run", manual(limits)).checks["line-run"]).toBe("fail");
     expect(judged("line-run", manual({ maximumLift: ft(40) })).checks["line-run"]).toBe("pass");
   });
+
+  it("is asked for where the manual's other one is of a unit that hangs the other way", () => {
+    const missing = (outdoorUnit: string) =>
+      judged("line-run", {
+        "runs[0].tubing.outdoorUnit": outdoorUnit,
+        "runs[0].tubing.lift": ft(10),
+        "equipment.manual.run": { maximumLength: ft(82), maximumLiftOutdoorAbove: ft(15) },
+      }).missing;
+    expect(missing("above")).toEqual([]);
+    expect(missing("below")).toEqual(["equipment.manual.run.maximumLift"]);
+  });
 });
 
 describe("the rule of the charge", () => {
