@@ -12,18 +12,18 @@ import type { Tubing } from "./record-run.ts";
 import { type CommissioningStatement, say } from "./statements.ts";
 import { fieldWord, fieldWords, verbatim } from "./words.ts";
 
-type Use = readonly [instrument: keyof Instruments, path: string, used: unknown, at?: IsoTime];
+type Use = readonly [
+  instrument: keyof Instruments,
+  path: string,
+  used: unknown,
+  at: IsoTime | undefined,
+];
 
 /** Where each instrument was read. */
 function usesOf(record: InstallationRecord): readonly Use[] {
   const { runs = [], pressureTests = [], evacuations = [], charge, power } = record;
   const { operation = [] } = record;
-  const use = (
-    instrument: keyof Instruments,
-    path: string,
-    used: unknown,
-    at: IsoTime | undefined,
-  ): Use => (at === undefined ? [instrument, path, used] : [instrument, path, used, at]);
+  const use = (...own: Use): Use => own;
   const taped = (tubing: Tubing | undefined) =>
     isNominal(record, { tubing }) ? tubing?.lift : tubing?.length;
   return [

@@ -21,7 +21,7 @@ export function connectedUnits({ record }: Job): Trial[] {
   const needs = Object.fromEntries(units);
   const sum = (like: Quantity<"power">) =>
     new Quantity(
-      units.reduce((all, [, one]) => all + (one?.si ?? 0), 0),
+      units.reduce((all, [, one]) => all + (one as Quantity<"power">).si, 0),
       (units[0]?.[1] ?? like).unit,
     );
   const judge = (limit: Quantity<"power">, isLeast: boolean) => {

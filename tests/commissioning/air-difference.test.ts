@@ -38,6 +38,7 @@ function judged(
 
 describe("without the manual's figures", () => {
   it.each<["cooling" | "heating", enters: number, leaves: number, code: string]>([
+    ["cooling", 26, 26, "outside"], // 0 K
     ["cooling", 26, 19, "outside"], // 7 K
     ["cooling", 26, 17, "within"], // 9 K
     ["cooling", 26, 13, "within"], // 13 K

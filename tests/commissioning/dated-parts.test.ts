@@ -141,6 +141,7 @@ describe("an instrument that was due before it was read", () => {
     ["airThermometer", "operation[0]", { "operation[0].airSide.supplyAir": degF(57) }],
     ["clampMeter", "operation[0]", { "operation[0].airSide.current": ampere(8) }],
     ["level", "runs[0].drain", { "runs[0].drain.slope": undefined }],
+    ["tape", "runs[0].tubing", { "runs[0].tubing.lengthIs": "nominal" }], // for the lift
   ])("is named at its reading, also where that is the only one: %s at %s", (name, part, more) => {
     const due = { [`instruments.${name}.calibrationDue`]: "2026-05-01" };
     expect(found(changed({ ...due, ...more }), "calibration-expired")?.part).toBe(part);
@@ -148,6 +149,7 @@ describe("an instrument that was due before it was read", () => {
 
   it.each([
     ["tape", { "runs[0].tubing.length": undefined }],
+    ["tape", { "runs[0].tubing.lengthIs": "nominal", "runs[0].tubing.lift": undefined }],
     ["torqueWrench", { "runs[0].joints": [{ kind: "pressed", inspected: true }] }],
     ["scale", { "charge.added": undefined }],
     ["serviceGauge", { "operation[0].pressure": undefined }],

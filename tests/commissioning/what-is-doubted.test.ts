@@ -1,5 +1,5 @@
 // Slips that leave a record believable as a whole: a year, a prefix, an instrument of which nothing is known.
-import { kPaa, m, oz } from "hvac-install-math/quantity";
+import { ampere, kPaa, m, oz, percent } from "hvac-install-math/quantity";
 import { expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { type Change, changed } from "./changed.ts";
@@ -28,6 +28,28 @@ it("notes an instrument of which neither accuracy nor serial number nor calibrat
   }
   const known = { accuracy: oz(0.2) };
   expect(codes({ "instruments.scale": known })).not.toContain("instrument-unknown");
+});
+
+it.each<[string, object]>([
+  ["scale", { accuracy: oz(0.2) }],
+  ["torqueWrench", { relativeAccuracy: percent(4) }],
+  ["clampMeter", { accuracyOfReading: percent(2) }],
+  ["scale", { serialNumber: "7" }],
+  ["scale", { calibratedOn: "2026-01-10" }],
+  ["scale", { calibrationDue: "2027-01-10" }],
+  ["tape", {}], // trusted as it is
+  ["level", {}],
+])("takes one figure as enough to know of an instrument: %s with %j", (name, known) => {
+  const own = { [`instruments.${name}`]: { name: "invented", ...known } };
+  const read = { "operation[0].airSide.current": ampere(8) };
+  expect(codes({ ...own, ...read })).not.toContain("instrument-unknown");
+});
+
+it("names the instrument of which nothing is known", () => {
+  const { cautions } = assessInstallation(changed({ "instruments.scale": { name: "invented" } }));
+  expect(cautions.find(({ code }) => code.endsWith("instrument-unknown"))?.values).toEqual({
+    fields: ["commissioning.field.instruments.scale"],
+  });
 });
 
 // U.S. Standard Atmosphere 1976: 843 hPa at 1520 m.
