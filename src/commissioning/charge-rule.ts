@@ -18,7 +18,7 @@ import { present } from "./step.ts";
 
 /** What the manual's rule needs. */
 export function ruleNeeds({ record, runs }: Job): Record<string, unknown> {
-  const { factoryCharge, manual = {} } = record.equipment ?? {};
+  const { factoryCharge, portPairs, manual = {} } = record.equipment ?? {};
   const needs: Record<string, unknown> = {};
   for (const one of runs) {
     const { preChargedLength, chargeRate } = { ...manual, ...one.run.manual };
@@ -30,7 +30,7 @@ export function ruleNeeds({ record, runs }: Job): Record<string, unknown> {
   const spare = sparePorts(record, runs);
   // A port that stays unused can take charge off: silence is asked about, zero is an answer.
   if (spare !== 0) needs["equipment.manual.unusedPortAllowance"] = manual.unusedPortAllowance;
-  if (manual.unusedPortAllowance) needs["equipment.portPairs"] = record.equipment?.portPairs;
+  if (manual.unusedPortAllowance) needs["equipment.portPairs"] = portPairs;
   needs["equipment.factoryCharge"] = factoryCharge;
   if (runs.length > 1) needs["equipment.manual.preChargedFor"] = manual.preChargedFor;
   return needs;

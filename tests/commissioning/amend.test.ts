@@ -118,9 +118,11 @@ describe("an amendment", () => {
       expect(argumentOf(() => checkRecord(forged))).toBe("history[0].at");
       // Where the date itself was amended, it says nothing of what came before.
       const dated = { ...early, path: "runs[0].tubing.at", previous: "2026-04-20" };
-      expect(() =>
-        checkRecord({ ...forged, history: [...(forged.history ?? []), dated] }),
-      ).not.toThrow();
+      const part = { ...early, path: "runs[0].tubing", previous: { at: "2026-04-20" } };
+      for (const one of [dated, part]) {
+        const history = [...(forged.history ?? []), one];
+        expect(() => checkRecord({ ...forged, history })).not.toThrow();
+      }
     }
   });
 

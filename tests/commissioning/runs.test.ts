@@ -1,5 +1,5 @@
 // Several indoor units on one outdoor unit: each run with its own length, joints, room and drain; tests that cover runs.
-import type { InstallationRecord, StepName } from "hvac-install-math/commissioning";
+import type { InstallationRecord, NamedCheck, StepName } from "hvac-install-math/commissioning";
 import { ft, ftLb, m3, micron, minute, oz, psig } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
@@ -40,6 +40,17 @@ describe("three heads", () => {
       additionalCharge: { in(u: unknown): number };
     };
     expect(Math.abs(additionalCharge.in(oz) - 3.74)).toBeLessThan(0.06);
+  });
+
+  // The 3.74 oz, less 0.5 oz for each of two ports that stay unused, and 0.3 oz that the manual adds in any case.
+  it.each<[Change, number]>([
+    [{ "equipment.portPairs": 5 }, 3.74 - 2 * 0.5],
+    [{ "equipment.portPairs": 5, "equipment.manual.chargeAllowance": oz(0.3) }, 3.74 - 1 + 0.3],
+  ])("are charged less for ports that stay unused: %j", (ports, expected) => {
+    const record = changed({ "equipment.manual.unusedPortAllowance": oz(-0.5), ...ports });
+    const rule = step(record, "charge").checks.find(({ name }) => name === "additional-charge");
+    const { unroundedCharge } = (rule as NamedCheck<"additional-charge">).assessment;
+    expect(unroundedCharge.in(oz)).toBeCloseTo(expected, 6);
   });
 
   it.each([

@@ -39,7 +39,12 @@ describe("a circuit that is open by clauses alone", () => {
     const { outcome, holds } = assessInstallation(redGum);
     expect(outcome).toBe("inconclusive");
     expect(toVerify(redGum).length).toBeGreaterThan(0);
-    expect(holds.find(({ name }) => name === "power-on")?.state).toBe("released");
+    const hold = holds.find(({ name }) => name === "power-on");
+    expect(hold?.state).toBe("released");
+    expect(hold?.reason).toMatchObject({
+      code: "commissioning.left-to-verify",
+      values: { steps: ["commissioning.step.circuit"] },
+    });
     expect(said(redGum)).not.toMatch(/[Dd]e-energize|[Cc]lose the valves/);
     expect(said(redGum)).toMatch(/record who/);
   });

@@ -13,6 +13,11 @@ const codes = (changes: Change) => {
 it("doubts a circuit that is dated more than three months before the first other work", () => {
   expect(codes({})).not.toContain("circuit-long-before");
   expect(codes({ "power.circuits[0].at": "2025-09-15T12:00" })).toContain("circuit-long-before");
+  const early = assessInstallation(changed({ "power.circuits[0].at": "2025-09-15T12:00" }));
+  expect(early.cautions.find(({ code }) => code.endsWith("long-before"))?.values).toMatchObject({
+    circuit: { verbatim: "2025-09-15" },
+    first: { verbatim: "2026-05-04" },
+  });
   expect(codes({ "power.circuits[0].at": "2026-04-15T12:00" })).not.toContain(
     "circuit-long-before",
   );
