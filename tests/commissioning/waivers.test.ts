@@ -206,6 +206,8 @@ describe("a waiver that the record contradicts", () => {
       { "runs[0].joints": undefined, "runs[0].tubing.jointCount": 6 },
     ],
     ["line-run", "runs[0].tubing.lift", {}],
+    ["line-run", "runs[0].tubing.outdoorUnit", {}],
+    ["line-run", "runs[0].tubing.bends", { "runs[0].tubing.bends": 4 }],
     ["line-run", "equipment.manual.run", { "runs[0].tubing.lift": undefined }],
     ["room-limit", "runs[0].room.volume", {}],
   ] as [keyof typeof reasons, string, Change][])(
@@ -367,6 +369,17 @@ describe("a refrigerant circuit that is not opened on site", () => {
     const asked = result.steps.filter(({ state }) => state !== "not-applicable");
     expect(asked.map(({ name }) => name)).toEqual(["circuit", "supply", "drain", "operation"]);
     expect(result.outcome).toBe("pass");
+    // It has no service valves to open.
+    const opened = { ...monobloc, valves: { openedAt: "2026-05-05T12:00" } };
+    expect(against(step(opened, "valves"))).toEqual(["valves.openedAt"]);
+    expect(assessInstallation(opened).outcome).toBe("inconclusive");
+  });
+
+  it("says of no split system without a room that it stands outdoors", () => {
+    const split = assessInstallation(changed({ "runs[0].room": undefined }));
+    expect(split.assumptions.map(({ code }) => code)).not.toContain(
+      "commissioning.stands-outdoors",
+    );
   });
 
   it("holds a monobloc to any room that is recorded, and says where none is", () => {
