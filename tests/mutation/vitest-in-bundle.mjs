@@ -1,6 +1,7 @@
 // What the tests import as "vitest" while mutants are tried: vitest's own runner and matchers without its workers.
 import {
   ASYMMETRIC_MATCHERS_OBJECT,
+  customMatchers,
   JestAsymmetricMatchers,
   JestChaiExpect,
   JestExtend,
@@ -27,6 +28,7 @@ export const expect = Object.assign(
   globalThis[ASYMMETRIC_MATCHERS_OBJECT],
   { unreachable: (message) => chai.assert.fail(message) },
 );
+chai.expect.extend(expect, customMatchers);
 
 const replaced = new Map();
 
