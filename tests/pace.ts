@@ -1,7 +1,7 @@
 // How fast is this machine just now, next to the one that the budgets in milliseconds are stated for?
 // A loop of known work gives the pace. Does not cover memory, disk and network.
 
-/** What {@link loop} takes at best on the machine of docs/speed.md, ms; measured. */
+/** What {@link loop} takes at best on the machine that they are stated for, ms; measured. */
 const STATED = 3.4;
 
 /** Known work: a hundred thousand exponentials, each waiting for the one before. Plain, so that a browser can run it. */

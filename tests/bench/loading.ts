@@ -69,12 +69,15 @@ function typeCheckTime(project: string, name: string): number {
   return time;
 }
 
-/** Medians of several rounds, each less the empty module of the same round. */
+/** Medians of several rounds, each less the empty module just before: a machine changes its pace within a round. */
 function above(rounds: number, time: (name: string) => number): Map<string, number> {
   const figures = new Map(subpaths.map((name) => [name, [] as number[]]));
+  time(empty); // a compiler that is warm is what others have too
   for (let round = 0; round < rounds; round++) {
-    const base = Math.min(time(empty), time(empty));
-    for (const [name, list] of figures) list.push(time(name) - base);
+    for (const [name, list] of figures) {
+      const base = time(empty);
+      list.push(time(name) - base);
+    }
   }
   return new Map([...figures].map(([name, list]) => [name, median(list)]));
 }
