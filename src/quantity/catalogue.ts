@@ -9,10 +9,11 @@ import { later } from "./later.ts";
 import type { Unit } from "./quantity.ts";
 import * as catalogue from "./units/index.ts";
 
-/** The units of each kind by their symbols, in the order of the catalogue. */
+/** The units of each kind by their symbols, in the order of these: that of a namespace is another in each build. */
 const bySymbol = /* @__PURE__ */ later<ReadonlyMap<string, ReadonlyMap<string, Unit<Kind>>>>(() => {
   const kinds = new Map<string, Map<string, Unit<Kind>>>();
-  for (const unit of Object.values<Unit<Kind>>(catalogue as never)) {
+  const all = Object.values<Unit<Kind>>(catalogue as never);
+  for (const unit of all.sort((a, b) => (a.kind + a.symbol < b.kind + b.symbol ? -1 : 1))) {
     const units = kinds.get(unit.kind) ?? new Map<string, Unit<Kind>>();
     kinds.set(unit.kind, units.set(unit.symbol, unit));
   }
@@ -42,7 +43,7 @@ export function unitNamed<K extends Kind>(argument: string, kind: K, symbol: str
 }
 
 /**
- * The units of a kind, each once, in the order of the catalogue: what a picker of units offers.
+ * The units of a kind, each once, in the order of their symbols: what a picker of units offers.
  *
  * Brings the whole catalogue of units into a bundle; an app that knows its units names them.
  *
@@ -56,7 +57,7 @@ export function unitNamed<K extends Kind>(argument: string, kind: K, symbol: str
  * ```ts
  * import { unitsOf } from "hvac-install-math/quantity";
  *
- * unitsOf("length").map(({ symbol }) => symbol).join(", "); // => m, mm, cm, in, ft
+ * unitsOf("length").map(({ symbol }) => symbol).join(", "); // => cm, ft, in, m, mm
  * ```
  */
 export function unitsOf<K extends Kind>(kind: K): readonly Unit<K>[] {

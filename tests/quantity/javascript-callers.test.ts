@@ -409,12 +409,12 @@ describe("reading JSON", () => {
     [
       "an unknown unit",
       { ...good, unit: "atg" },
-      'json.unit: the text "atg" is not allowed; allowed: a unit of gaugePressure: psig, kPag, MPag, barg, inHg gauge',
+      'json.unit: the text "atg" is not allowed; allowed: a unit of gaugePressure: MPag, barg, inHg gauge, kPag, psig',
     ],
     [
       "a unit of another kind",
       { ...good, unit: "psia" },
-      'json.unit: the text "psia" is not allowed; allowed: a unit of gaugePressure: psig, kPag, MPag, barg, inHg gauge',
+      'json.unit: the text "psia" is not allowed; allowed: a unit of gaugePressure: MPag, barg, inHg gauge, kPag, psig',
     ],
     [
       "the name of the unit's constant",

@@ -80,7 +80,7 @@ describe("a mistake is named by its path:", () => {
     ],
     [
       "pressureTests[0].readings[1].pressure.unit",
-      "psig, kPag",
+      "kPag, psig",
       (json) => {
         Object.assign(json.pressureTests?.[0]?.readings?.[1]?.pressure ?? {}, { unit: "furlong" });
       },
@@ -143,7 +143,7 @@ describe("a mistake is named by its path:", () => {
     ],
     [
       "history[0].previous.unit",
-      "m, mm, cm, in, ft",
+      "cm, ft, in, m, mm",
       (json) => {
         const previous = { kind: "length", value: 1, unit: "furlong" };
         const entry = {
