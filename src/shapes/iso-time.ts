@@ -37,7 +37,7 @@ export function momentOf(path: string, text: IsoTime): Moment {
     const [oh = 0, om = 0] = (offset ?? "+00:00").slice(1).split(":").map(Number);
     const from = Date.UTC(year, month - 1, day, hour, minute, second);
     const same = new Date(Date.UTC(year, month - 1, day));
-    const real = same.getUTCMonth() === month - 1 && same.getUTCDate() === day && year >= 1900;
+    const real = same.getUTCMonth() === month - 1 && year >= 1900; // no day reaches the same month again
     if (real && hour < 24 && minute < 60 && second < 60 && oh < 15 && om < 60) {
       const shift = (offset?.startsWith("-") ? -1 : 1) * (oh * 60 + om) * 60_000;
       const span = found[4] === undefined ? 86_400_000 : found[6] === undefined ? 60_000 : 1000;

@@ -29,7 +29,6 @@ function inner(shape: Shape, segment: string | number): readonly Shape[] {
   if (typeof shape === "string") return [];
   if ("either" in shape) return shape.either.flatMap((one) => inner(one, segment));
   if ("cases" in shape) return Object.values(shape.cases).flatMap((one) => inner(one, segment));
-  if ("statements" in shape) return [];
   if (typeof segment === "number") return "list" in shape ? [shape.list] : [];
   if (!("fields" in shape)) return [];
   const { fields } = shape;

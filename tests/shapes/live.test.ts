@@ -39,6 +39,12 @@ it.each([
   expect(thrownBy(() => check(wrong, "lamp", ["rooms", 2])).argument).toBe(`rooms[2].${field}`);
 });
 
+it("tells what a person enters there: a figure of the kind, or of any", () => {
+  const asked = (wrong: object) => thrownBy(() => check(wrong, "lamp")).hint?.code;
+  expect(asked({ size: 3 })).toBe("quantity.enter.length");
+  expect(asked({ of: 3 })).toBe("quantity.enter.quantity");
+});
+
 it("ends a ring, which has no end of its own", () => {
   const ring: Record<string, unknown> = {};
   ring.ring = ring;

@@ -3,14 +3,18 @@ import { isInvalidInputError } from "hvac-install-math/quantity";
 import { expect, it } from "vitest";
 import { segmentsOf } from "../../src/shapes/index.ts";
 
-it.each([200, 20_000_000])(
-  "refuses a path of %d steps as no path, not by the engine's own error",
-  (steps) => {
-    try {
-      segmentsOf("path", `a${".a".repeat(steps)}`);
-      expect.unreachable();
-    } catch (error) {
-      expect(isInvalidInputError(error)).toBe(true);
-    }
-  },
-);
+it.each([
+  ["of 200 characters", `aa${".a".repeat(99)}`],
+  ["of 20 million steps", `a${".a".repeat(20_000_000)}`],
+])("refuses a path %s as no path, not by the engine's own error", (_, path) => {
+  try {
+    segmentsOf("path", path);
+    expect.unreachable();
+  } catch (error) {
+    expect(isInvalidInputError(error)).toBe(true);
+  }
+});
+
+it("takes one of 199 characters", () => {
+  expect(segmentsOf("path", `a${".a".repeat(99)}`)).toEqual(Array(100).fill("a"));
+});

@@ -80,7 +80,7 @@ describe("a document that the shape allows", () => {
     ["what stands at a path", { change: { path: "count", value: 4 } }],
     ["what stands at a deeper path", { change: { path: "post.age", value: 4 } }],
     ["what stands in one of several forms", { change: { path: "rate.per", value: m(1) } }],
-    ["what stands in a list", { change: { path: "tags[1]", value: "b" } }],
+    ["what stands in a list", { change: { path: "tags[12]", value: "b" } }],
     [
       "what stands in the field of either object",
       { change: { path: "post.made", value: "steel" } },
@@ -143,6 +143,11 @@ describe("a document that the shape refuses is named by its place:", () => {
     ["a field that is not known", { colour: "red" }, "colour"],
     ["a number for a text", { name: 1 }, "name"],
     ["another kind", { height: { kind: "mass", value: 1, unit: "kg" } }, "height.kind"],
+    [
+      "another kind with a unit of the right one",
+      { height: { ...m(1), kind: "mass" } },
+      "height.kind",
+    ],
     ["another unit", { height: m(1, "kg") }, "height.unit"],
     ["a quantity of a text", { height: m("1") }, "height.value"],
     ["a quantity of more fields", { height: { ...m(1), about: "x" } }, "height.about"],
@@ -168,6 +173,8 @@ describe("a document that the shape refuses is named by its place:", () => {
     ["a path to the item of an object", { where: "post[0]" }, "where"],
     ["a path into what is said", { where: "said.code" }, "where"],
     ["no path at all", { where: "post..age" }, "where"],
+    ["no path but nothing", { where: null }, "where"],
+    ["no path but a list of one", { where: ["name"] }, "where"],
     ["a price that is none", { prices: { USD: "3" } }, "prices.USD"],
     ["an object of neither kind", { post: { made: "brick" } }, "post.made"],
     ["an object that does not tell its kind", { post: { age: 3 } }, "post.made"],
@@ -224,6 +231,12 @@ describe("a document that the shape refuses is named by its place:", () => {
   it("with the names that are held", () => {
     expect(thrownBy(() => codec.decode({ name: "a", gas: "neon" })).allowed).toBe("helium, argon");
     expect(thrownBy(() => codec.decode({ name: "a", sold: "m" })).allowed).toMatch(/\bkg\b/);
+  });
+
+  it("with the number of items, where there are just so many", () => {
+    expect(thrownBy(() => codec.decode({ name: "a", pair: ["a"] })).allowed).toBe("2 items");
+    const either = of({ either: ["flag", { items: ["text", "number"] }] });
+    expect(thrownBy(() => either.decode("a")).allowed).toBe("true, false or 2 items");
   });
 
   it("with what stands there", () => {
@@ -381,6 +394,45 @@ describe("of several forms that it may have,", () => {
       expect(places(either, { part: { width: "wide" } })).toEqual(["part.width"]);
     },
   );
+
+  it("and gets farther by its farthest mistake", () => {
+    const near = { fields: { a: "number", b: "number" } } as const;
+    const far = { fields: { a: "number", b: { fields: { c: "number" } } } } as const;
+    const json = { a: "x", b: { c: "y" } };
+    expect(places([near, far], json)).toEqual(["a", "b.c"]);
+    expect(places([far, near], json)).toEqual(["a", "b.c"]);
+  });
+
+  // Who may be meant by several is told a few mistakes of the likeliest; who can only be meant by one, all.
+  it("of one that alone it can be, each mistake is told", () => {
+    const json = Array.from({ length: 20 }, () => "x");
+    expect(places(["flag", { list: "number" }], json)).toHaveLength(20);
+  });
+
+  it("one may have several forms of its own, or any", () => {
+    const nested = of({ either: ["flag", { either: ["number", { list: "text" }] }] });
+    for (const json of [true, 7, ["a"]]) expect(nested.decode(json)).toEqual(json);
+    expect(thrownBy(() => nested.decode("a")).allowed).toBe(
+      "true, false or a finite number or a list",
+    );
+    expect(of({ either: ["flag", "any"] }).decode("a")).toBe("a");
+  });
+
+  it("what goes by its name is a text", () => {
+    const { allowed } = thrownBy(() =>
+      of({ either: [{ named: () => held }, "number"] }).decode(true),
+    );
+    expect(allowed).toBe("helium, argon or a finite number");
+  });
+
+  it("no more mistakes are told than the list of them holds", () => {
+    const json = [true, ...Array.from({ length: 1000 }, () => ({ width: "x", height: "y" }))];
+    expect(
+      of({ list: { either: [box, { fields: { ...box.fields, depth: "number" } }] } }).problems(
+        json,
+      ),
+    ).toHaveLength(1000);
+  });
 
   it("only what was seen of the one that is meant counts", () => {
     const one = { fields: { a: "number", b: "number" } } as const;
