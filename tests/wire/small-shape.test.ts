@@ -123,6 +123,13 @@ describe("a document that the shape allows", () => {
     expect(names.encode(names.decode(json))).toEqual(json);
   });
 
+  // Another copy of the package makes objects of its own, with units of its own; JSON leaves both out.
+  it("has what goes by its name by the units in it, too", () => {
+    const scales = { small: { reads: mm }, large: { reads: kg } };
+    const names = of({ list: { named: () => scales } });
+    expect(names.encode([{ reads: kg }, { reads: mm }])).toEqual(["large", "small"]);
+  });
+
   it("may have fields that are undefined, as JavaScript has them: they are left out", () => {
     const given = { name: "a", height: undefined, unknown: undefined };
     expect(Object.keys(codec.decode(given))).toEqual(["name"]);
@@ -425,13 +432,17 @@ describe("of several forms that it may have,", () => {
     expect(allowed).toBe("helium, argon or a finite number");
   });
 
-  it("no more mistakes are told than the list of them holds", () => {
-    const json = [true, ...Array.from({ length: 1000 }, () => ({ width: "x", height: "y" }))];
-    expect(
-      of({ list: { either: [box, { fields: { ...box.fields, depth: "number" } }] } }).problems(
-        json,
-      ),
-    ).toHaveLength(1000);
+  it("any data is asked for as such", () => {
+    expect(thrownBy(() => of({ fields: { free: "any" } }).decode({})).allowed).toBe("data");
+  });
+
+  const deepBox = { fields: { ...box.fields, depth: "number" } } as const;
+  it.each<[string, Shape, object]>([
+    ["several forms", { either: [box, deepBox] }, { width: "x", height: "y" }],
+    ["quantities", "length", { kind: "length", value: "x", unit: "kg" }],
+  ])("of %s with two mistakes each, no more than 1000 are told", (_, shape, wrong) => {
+    const json = [true, ...Array.from({ length: 1000 }, () => wrong)];
+    expect(of({ list: shape }).problems(json)).toHaveLength(1000);
   });
 
   it("only what was seen of the one that is meant counts", () => {
