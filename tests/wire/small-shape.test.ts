@@ -126,8 +126,11 @@ describe("a document that the shape allows", () => {
   // Another copy of the package makes objects of its own, with units of its own; JSON leaves both out.
   it("has what goes by its name by the units in it, too", () => {
     const scales = { small: { reads: mm }, large: { reads: kg } };
-    const names = of({ list: { named: () => scales } });
-    expect(names.encode([{ reads: kg }, { reads: mm }])).toEqual(["large", "small"]);
+    const names = of({ each: { named: () => scales } });
+    expect(names.encode({ a: { reads: kg }, b: { reads: mm } })).toEqual({
+      a: "large",
+      b: "small",
+    });
   });
 
   it("may have fields that are undefined, as JavaScript has them: they are left out", () => {
