@@ -201,6 +201,7 @@ describe("a document that the shape refuses is named by its place:", () => {
     ["a name that is not held", { gas: "neon" }, "gas"],
     ["a name that every object has", { gas: "constructor" }, "gas"],
     ["none of several forms", { size: 3 }, "size"],
+    ["no path to what stands there", { change: { path: "wheels", value: 4 } }, "change.path"],
     ["not what stands at the path", { change: { path: "count", value: "4" } }, "change.value"],
     [
       "what stands in neither object",
