@@ -1,8 +1,7 @@
 // What does a record say together with what it refers to? Equipment and instruments on file, written into it.
 // Follows common practice: what a plate, a manual or a certificate fixes is stated once and kept.
 // Does not cover how the file is kept: an app does that.
-import { objectOf } from "../quantity/check.ts";
-import { InvalidInputError } from "../quantity/errors.ts";
+import { objectOf, refuse } from "../quantity/check.ts";
 import { checkRecord } from "./check-record.ts";
 import type { InstallationRecord } from "./record.ts";
 import type { Equipment } from "./record-equipment.ts";
@@ -72,10 +71,6 @@ function found<T>(
 ): T | undefined {
   if (name === undefined) return undefined;
   if (files && Object.hasOwn(files, name)) return files[name];
-  throw new InvalidInputError({
-    argument: `record.onFile.${kind}`,
-    value: name.slice(0, 60),
-    allowed: `a name in onFile.${kind} of the options`,
-    hint: say("commissioning.pass-what-is-on-file"),
-  });
+  const hint = say("commissioning.pass-what-is-on-file");
+  return refuse(`record.onFile.${kind}`, name, `a name in onFile.${kind} of the options`, hint);
 }

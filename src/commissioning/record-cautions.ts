@@ -2,6 +2,7 @@
 // Follows common practice of records under control; no source.
 // Does not cover what it proves of the work: the steps say that.
 import { type Caution, caution } from "../assessment/caution.ts";
+import { known } from "../quantity/known.ts";
 import type { IsoTime } from "../shapes/index.ts";
 import { type Dated, momentOf, segmentsOf, surelyBefore } from "../shapes/index.ts";
 import { circuitsLongBefore } from "./circuit-dates.ts";
@@ -142,13 +143,12 @@ function sameNumber({ equipment, runs = [] }: InstallationRecord): Finding[] {
   });
 }
 
-/** A path with a place in a list that is not its first, which may still be to come. */
-const beyondFirst = /^\w+(?:\.\w+|\[\d+\])*\[[1-9]\d*\](?:\.\w+|\[\d+\])*$/;
-
-/** Photos of a part that the record does not have. */
+/** Photos of a part that the record does not have; the first of a list may still be to come. */
 function misplaced(record: InstallationRecord): Finding[] {
   return (record.photos ?? []).flatMap(({ of = "" }, i) => {
-    if (!beyondFirst.test(of) || valueAt(record, segmentsOf("of", of)) !== undefined) return [];
+    const path = known(() => segmentsOf("of", of)) ?? []; // words of one's own are no path
+    const isBeyondFirst = path.some((one) => typeof one === "number" && one > 0);
+    if (!isBeyondFirst || valueAt(record, path) !== undefined) return [];
     const values = { field: fieldWord(`photos[${i}].of`), value: verbatim(of) };
     return [say("commissioning.unusable-value", values)];
   });

@@ -26,15 +26,17 @@ export interface Covering<T> {
   readonly runs: readonly PlacedRun[];
 }
 
-/** The runs of a record; an empty one where none is recorded, so that what it lacks is named. */
+/** The runs of a record; one more where none ends at an indoor unit yet, so that what it lacks is named. */
 export function runsOf({ runs = [] }: InstallationRecord): readonly PlacedRun[] {
-  const own: readonly Run[] = runs.length > 0 ? runs : [{}];
-  return own.map((run, i) => ({
-    run,
-    path: `runs[${i}]`,
-    called: run.name === undefined ? i + 1 : verbatim(run.name),
-  }));
+  const own = runs.map(placedRun);
+  return own.some(servesIndoorUnit) ? own : [...own, placedRun({}, own.length)];
 }
+
+const placedRun = (run: Run, i: number): PlacedRun => ({
+  run,
+  path: `runs[${i}]`,
+  called: run.name === undefined ? i + 1 : verbatim(run.name),
+});
 
 /** Whether a run ends at an indoor unit, with its room and drain. */
 export const servesIndoorUnit = ({ run }: PlacedRun): boolean => run.serves !== "branch-box";

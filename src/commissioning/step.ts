@@ -3,6 +3,7 @@
 // Does not cover what a check decides: the modules do.
 import { type Outcome, overallOutcome } from "../assessment/assessment.ts";
 import { isInvalidInputError } from "../quantity/errors.ts";
+import { known } from "../quantity/known.ts";
 import type { Draft } from "../shapes/index.ts";
 import type { CheckVerdicts, StepCheck } from "./check-verdicts.ts";
 import { leadsInto, nearestField } from "./format/index.ts";
@@ -21,7 +22,7 @@ export interface InstallationStep {
   readonly outcome: Outcome;
   /** Who waived it and why; only where it is not applicable for that. */
   readonly waiver?: Waiver | undefined;
-  /** Who waived it for single runs, and why; the other runs were judged. */
+  /** Who waived it for single runs, and why, besides `waiver`; runs that nobody waived were judged. */
   readonly runWaivers?: readonly Waiver[] | undefined;
   /** Why it falls away; only where the construction of the unit leaves it out. */
   readonly fallsAway?: CommissioningStatement | undefined;
@@ -70,7 +71,8 @@ export function tryAll(
       checks.push({ name: check, path, assessment: run() } as StepCheck);
     } catch (error) {
       if (!isInvalidInputError(error)) throw error;
-      const place = nearestField(recordPath(error.argument, path, paths));
+      // The sign of a unit that cannot have such a figure is no path.
+      const place = known(() => nearestField(recordPath(error.argument, path, paths))) ?? path;
       // What a module lacks is asked for, not refused.
       if (error.value === "undefined") missing.add(place);
       else problems.push({ check, path: place, error });
@@ -95,12 +97,11 @@ function recordPath(
   path: string,
   paths: Readonly<Record<string, string>>,
 ): string {
-  if (!/^[\w.[\]]+$/.test(argument)) return path; // the sign of a unit that cannot have such a figure
-  const known = Object.keys(paths)
+  const own = Object.keys(paths)
     .filter((key) => leadsInto(argument, key))
     .sort((a, b) => b.length - a.length)[0];
-  if (known === undefined) return `${path}.${argument}`;
-  return `${paths[known]}${argument.slice(known.length)}`;
+  if (own === undefined) return `${path}.${argument}`;
+  return `${paths[own]}${argument.slice(own.length)}`;
 }
 
 type Loose<T> = { readonly [P in keyof T]: T[P] | Draft<T[P]> | undefined };

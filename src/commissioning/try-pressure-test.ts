@@ -117,17 +117,17 @@ function holdTrial({ record }: Job, { part, path }: Covering<PressureTestPart>):
     path: `${path}.readings`,
     needs: { [`${path}.readings[${last}].elapsed`]: times[last], [from]: required },
     paths: { required: from },
-    run: () => held(times, required as Quantity<"duration">),
+    run: () => held(times, times[last] as Quantity<"duration">, required as Quantity<"duration">),
   };
 }
 
 function held(
   times: readonly (Quantity<"duration"> | undefined)[],
+  { unit }: Quantity<"duration">, // as the readings were timed
   required: Quantity<"duration">,
 ): OwnVerdict {
   siOf("required", required, "duration", { above: 0 });
   const seconds = spread(times.flatMap((one) => (one ? [one.si] : [])));
-  const unit = times.at(-1)?.unit ?? required.unit; // as the readings were timed
   const values = { held: new Quantity(seconds, unit), required };
   return isAtLeast(seconds, required.si)
     ? ownVerdict("pass", say("commissioning.held-long-enough", values))

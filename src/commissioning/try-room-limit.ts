@@ -112,12 +112,12 @@ type Total = Later<Quantity<"mass">>;
 
 /** The larger of what was weighed in and what the rule asks for, on top of the factory charge. */
 function totalOf(job: Job): Quantity<"mass"> {
-  const { factoryCharge } = job.record.equipment ?? {};
+  const { factoryCharge = kg(0) } = job.record.equipment ?? {};
   const added = job.record.charge?.added?.si ?? -Infinity;
   const asked = hasRule(job) ? (planned(job) ?? -Infinity) : -Infinity;
   // Nothing is added to a circuit that is not opened on site.
   const most = job.construction === "split" ? Math.max(added, asked) : 0;
-  return new Quantity((factoryCharge?.si ?? 0) + most, factoryCharge?.unit ?? kg);
+  return new Quantity(factoryCharge.si + most, factoryCharge.unit);
 }
 
 function planned(job: Job): number | undefined {

@@ -43,12 +43,15 @@ export function waived(job: Job, attempt: (job: Job) => Tried): Tried {
   const own = [...(job.record.waivers ?? []).entries()].filter(
     ([, { step }]) => step === tried.name,
   );
-  const [first] = own.map(([, one]) => one);
+  const [first, ...further] = own.map(([, one]) => one);
   if (!first) return tried;
   const covered = job.runs.filter(({ run }) =>
     own.some(([, waiver]) => waiver.run === undefined || waiver.run === run.name),
   );
-  const isWhole = covered.length === job.runs.length;
+  const others = job.runs.filter((one) => !covered.includes(one));
+  const rest = attempt({ ...job, runs: others });
+  // Runs to branch boxes have neither a room nor a drain of their own.
+  const isWhole = others.length === 0 || (rest.state === "missing" && rest.missing.length === 0);
   const against = [
     ...own.flatMap(([i, one]) => flawsOf(job, one, `waivers[${i}]`)),
     ...own.filter(isSaidBefore).map(([i]) => {
@@ -60,15 +63,13 @@ export function waived(job: Job, attempt: (job: Job) => Tried): Tried {
     ),
   ];
   if (against.length > 0) return withFlaws(tried, against);
-  if (!isWhole) {
-    const others = job.runs.filter((one) => !covered.includes(one));
-    return { ...attempt({ ...job, runs: others }), runWaivers: own.map(([, one]) => one) };
-  }
+  if (!isWhole) return { ...rest, runWaivers: [first, ...further] };
   return {
     name: tried.name,
     state: "not-applicable",
     outcome: "inconclusive",
     waiver: first,
+    ...(further.length > 0 && { runWaivers: further }),
     checks: [],
     problems: [],
     missing: [],

@@ -140,6 +140,17 @@ describe("a history from outside", () => {
     expect(() => checkRecord(history(100_000))).not.toThrow();
     expect(argumentOf(() => checkRecord(history(100_001)))).toBe("history.length");
   });
+  // As the documentation of checkRecord says.
+  it.each([
+    ["runs.length", (n: number) => ({ version: 2, runs: Array(n).fill({}) })],
+    [
+      "power.circuits.length",
+      (n: number) => ({ version: 2, power: { circuits: Array(n).fill({}) } }),
+    ],
+  ])("stands in a record of 200 entries at most: %s", (argument, record) => {
+    expect(argumentOf(() => checkRecord(record(200)))).toBe("nothing was thrown");
+    expect(argumentOf(() => checkRecord(record(201)))).toBe(argument);
+  });
   it("is checked with its earlier values", () => {
     const entry = { ...who, path: "runs[0].tubing.length", previous: 36 };
     expect(argumentOf(() => checkRecord({ version: 2, history: [entry] }))).toBe(

@@ -136,6 +136,16 @@ describe("the coldest part of an evacuated system", () => {
       "Correct the value for temperature of the coldest part.",
     ]);
   });
+  it("lies between the coldest of sites and the air", () => {
+    const { reasons } = assessInstallation(cold(degC(-51)));
+    const odd = reasons.find(({ part, code }) => part === path && code.endsWith("-odd"));
+    expect(odd?.values).toMatchObject({ low: degC(-50), high: degF(62) });
+  });
+  it("warmer than the air is refused, and not asked about besides", () => {
+    const { steps } = assessInstallation(cold(degF(70)));
+    expect(steps.flatMap(({ problems }) => problems.map((one) => one.path))).toContain(path);
+    expect(asked(cold(degF(70)), "evacuation", path)).toEqual([]);
+  });
 });
 
 // Water is poured once the unit hangs on its lines, and the supply read at the unit once its circuit is there; a day is left.
@@ -220,12 +230,18 @@ describe("a finding of the record itself", () => {
 
   it("is that a photo shows a part that is not recorded", () => {
     const photo = (of?: string) => ({ photos: [{ reference: "a.jpg", of }] });
-    expect(found(photo("runs[3]"))).toEqual([
-      "The value for part on the photo cannot be used: runs[3].",
-    ]);
-    for (const of of [undefined, "runs[0].joints[3]", "plate [2", "equipment.manual", "valves"]) {
-      expect(found(photo(of))).toEqual([]);
+    for (const of of [
+      "runs[3]",
+      "runs[12].joints[0]",
+      "runs[0].joints[4]",
+      "runs[1].joints[12].at",
+    ]) {
+      expect(found(photo(of))).toEqual([`The value for part on the photo cannot be used: ${of}.`]);
     }
+    const recorded = ["runs[0].joints[3]", "equipment.manual"];
+    const toCome = ["valves", "waivers[0]"];
+    const words = [undefined, "plate [2", "runs[1234567]", `runs[1]${".room".repeat(50)}`];
+    for (const of of [...recorded, ...toCome, ...words]) expect(found(photo(of))).toEqual([]);
   });
 });
 

@@ -19,6 +19,7 @@ import {
   minute,
   mm,
   oz,
+  psi,
   psig,
   volt,
 } from "hvac-install-math/quantity";
@@ -82,6 +83,23 @@ describe("an empty record", () => {
     // Nothing was done too early: that something waits decides nothing.
     expect(result.reasons.map(({ code }) => code)).not.toContain("commissioning.held");
     expect(result.missing).toContain("pressureTests[0].readings");
+  });
+});
+
+// One figure is a beginning; what a step shares with others, such as a site or a name, is none of its own.
+describe("how far a step is recorded", () => {
+  const state = (record: object, name: StepName) =>
+    step({ version: 2, ...record } as InstallationRecord, name).state;
+  it.each<[StepName, object]>([
+    ["line-run", { runs: [{ tubing: { length: ft(36) } }] }],
+    ["line-run", { equipment: { manual: { run: { maximumLift: ft(33) } } } }],
+    ["pressure-test", { pressureTests: [{ criterion: { maximumDrop: psi(4) } }] }],
+    ["evacuation", { evacuations: [{ policy: "splitManualB" }] }],
+    ["charge", { charge: { added: oz(2) } }],
+    ["drain", { runs: [{ drain: { waterRanOff: true } }] }],
+  ])("%s is partial with %j", (name, record) => {
+    expect(state(record, name)).toBe("partial");
+    expect(state({ name: "Invented workshop", runs: [{ name: "A" }] }, name)).toBe("missing");
   });
 });
 

@@ -392,6 +392,24 @@ it.each([
   expect(odd?.values).toMatchObject({ low: kg(low), high: kg(6) });
 });
 
+// One pre-charged length for all runs may be longer than any of them; 67 ft is more than the longest run of 66 ft.
+it("asks about a pre-charged length above the longest run of the only run", () => {
+  const of = (...runs: NonNullable<InstallationRecord["runs"]>) =>
+    saidOf(changed({ "equipment.manual.preChargedLength": ft(67), runs })).some((one) =>
+      one.startsWith("pre-charged-above-longest"),
+    );
+  const [run = {}] = complete.runs ?? [];
+  expect(of(run)).toBe(true);
+  expect(of({ ...run, name: "A" }, { ...run, name: "B" })).toBe(false);
+});
+
+// 11 MPa is above every mark: a test within the mark does not reach it, which the test itself says.
+it("does not ask about a test pressure above all marks besides", () => {
+  const said = saidOf(changed({ "equipment.manual.testPressure": MPag(11) }));
+  expect(said).not.toContain("pressure-odd equipment.manual.testPressure");
+  expect(said).toContain("test-pressure-too-low pressureTests[0].readings");
+});
+
 // Half of what R-410A presses at 80 °F: 235 psig by its table, so that 110 psig is too little; no air is assumed.
 it("asks about a test pressure that tests nothing, once the atmosphere is known", () => {
   const said = "pressure-odd equipment.manual.testPressure";

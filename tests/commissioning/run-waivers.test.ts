@@ -32,6 +32,10 @@ describe("a waiver of one run", () => {
   it("hides nothing of another run", () => {
     const loose = { ...withoutB, "runs[2].joints[0].torque": newtonMeter(5) };
     expect(judged(withWaivers(loose, existing)).step?.outcome).toBe("fail");
+    const blank = { ...withoutB, "runs[0].joints": undefined, "runs[2].joints": undefined };
+    const { step } = judged(withWaivers(blank, existing));
+    expect(step).toMatchObject({ state: "missing", runWaivers: [existing] });
+    expect(step?.missing).toContain("runs[2].joints[0]");
   });
 
   it("does not stand against what is recorded of its own run, and stands beside that of others", () => {
@@ -64,7 +68,49 @@ describe("a waiver of one run", () => {
   it("takes the whole step where all runs are waived one by one", () => {
     const none = { "runs[0].joints": undefined, ...withoutB, "runs[2].joints": undefined };
     const all = ["A", "B", "C"].map((run) => ({ ...existing, run }));
-    expect(judged(withWaivers(none, ...all)).step?.state).toBe("not-applicable");
+    const { result, step } = judged(withWaivers(none, ...all));
+    expect(step).toMatchObject({
+      state: "not-applicable",
+      waiver: all[0],
+      runWaivers: all.slice(1),
+    });
+    for (const said of [result.deciding, result.assumptions]) {
+      const runs = said.flatMap(({ code, values }) =>
+        code === "commissioning.waived-for-run" ? [(values as { run: unknown }).run] : [],
+      );
+      expect(runs).toEqual([{ verbatim: "A" }, { verbatim: "B" }, { verbatim: "C" }]);
+    }
+  });
+
+  it("takes the whole step with one word for all runs, whatever the manual says of their total", () => {
+    const fields = ["lift", "outdoorUnit", "bends"];
+    const none = Object.fromEntries(
+      [0, 1, 2].flatMap((i) => fields.map((name) => [`runs[${i}].tubing.${name}`, undefined])),
+    );
+    const all: Waiver = { ...word, step: "line-run", reason: "factory-line-set" };
+    const limits = { "equipment.manual.run": undefined };
+    const { step } = judged(withWaivers({ ...none, ...limits }, all), "line-run");
+    expect(step).toMatchObject({ state: "not-applicable", checks: [] });
+  });
+
+  it.each<[Waiver["step"], "room" | "drain", Waiver["reason"]]>([
+    ["room-limit", "room", "no-enclosed-room"],
+    ["drain", "drain", "heats-only"],
+  ])("takes the whole %s where the other runs end at branch boxes", (name, part, reason) => {
+    const box = { serves: "branch-box", [part]: undefined };
+    const [a, b, c] = threeHeads.runs ?? [];
+    const runs = [
+      { ...a, [part]: undefined },
+      { ...b, ...box },
+      { ...c, ...box },
+    ];
+    const heats = { "equipment.duty": "heating", operation: undefined };
+    const waiver: Waiver = { ...word, step: name, reason, run: "A" };
+    const { step } = judged(withWaivers({ runs, ...heats }, waiver), name);
+    expect(step).toMatchObject({ state: "not-applicable", waiver });
+    expect(step).not.toHaveProperty("runWaivers");
+    const other = withWaivers({ runs: [...runs.slice(0, 2), c], ...heats }, waiver);
+    expect(judged(other, name).step).toMatchObject({ runWaivers: [waiver], outcome: "pass" });
   });
 
   // Every refrigerant takes the place of air: no room to judge is no room without that danger.

@@ -18,6 +18,19 @@ it("runs of which nothing is recorded yet are asked for their lines, each by its
   for (const run of ["runs[0]", "runs[1]"]) expect(missing).toContain(`${run}.tubing.length`);
 });
 
+// Behind a branch box there is an indoor unit: the air of a room, and water to get away.
+it("runs to branch boxes only are asked for the one to an indoor unit", () => {
+  const box = { serves: "branch-box", room: undefined, drain: undefined } as const;
+  const boxes = { ...threeHeads, runs: threeHeads.runs?.map((one) => ({ ...one, ...box })) };
+  for (const [name, field] of [
+    ["line-run", "runs[3].tubing.length"],
+    ["room-limit", "runs[3].room.volume"],
+    ["drain", "runs[3].drain.slope"],
+  ] as const) {
+    expect(step(boxes, name).missing).toContain(field);
+  }
+});
+
 describe("three heads", () => {
   const result = assessInstallation(threeHeads);
 
@@ -85,10 +98,13 @@ describe("three heads", () => {
   });
 
   it("do not take a test of a run that there is not", () => {
-    const { reasons } = assessInstallation(changed({ "pressureTests[2].covers": ["D"] }));
+    const stray = changed({ "pressureTests[2].covers": ["D"] });
+    const { reasons, cautions } = assessInstallation(stray);
     const codes = reasons.map(({ code }) => code);
     expect(codes).toContain("commissioning.unknown-run");
     expect(codes).toContain("commissioning.run-not-covered");
+    // No other test followed it: its run has none.
+    expect(cautions.map(({ code }) => code)).not.toContain("commissioning.tested-again");
   });
 
   it("keep a test that failed, and count the one that was done again", () => {

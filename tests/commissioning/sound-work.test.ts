@@ -143,6 +143,26 @@ describe("thermometers at several parts of the tubing", () => {
     expect(missing).toContain("pressureTests[0].zoneShares");
   });
 
+  it.each([
+    ["first", [reading(500, [70, 70], 0), reading(489.3, 60, 14)]],
+    ["last", [reading(500, 70, 0), reading(489.3, [60, 60], 14)]],
+  ])("ask for it where only the %s reading has more than one", (_, readings) => {
+    const mixed = { "pressureTests[0].readings": readings };
+    const { missing } = assessInstallation(changed(mixed));
+    expect(missing).toContain("pressureTests[0].zoneShares");
+    expect(tested({ ...shares(50, 50), ...mixed })?.assessment.outcome).toBe("pass");
+  });
+
+  // With one temperature for all of the gas, shares weigh nothing: neither whole nor unfinished ones.
+  it("ask for none where no reading has more than one", () => {
+    const readings = [reading(500, 70, 0), reading(489.3, 60, 14)];
+    const plain = { "pressureTests[0].readings": readings };
+    for (const stated of [{}, shares(50, 50), shares(50, 40)]) {
+      expect(tested({ ...stated, ...plain })?.assessment.outcome).toBe("pass");
+    }
+    expect(assessInstallation(changed(plain)).missing).toEqual([]);
+  });
+
   // Ideal gas: p ∝ 1 / Σ(share / T). With half of the gas in each: 514.7 · (0.5/515.97 + 0.5/532.17) / (0.5/498.87 + 0.5/529.47) = 504.7 psia.
   it("give the mean of the gas by these shares", () => {
     const check = tested({
