@@ -157,8 +157,13 @@ describe("a port", () => {
   });
 
   it("serves a branch box with all of its units", () => {
-    const box = { "equipment.portPairs": 1, "runs[0].serves": "branch-box" };
-    expect(charge(box)).toEqual([]);
+    const [main, head] = [{ ...measured.runs?.[0], name: "main" }, { ...measured.runs?.[0] }];
+    const box = {
+      "equipment.manual.preChargedFor": "each-run",
+      runs: [{ ...main, serves: "branch-box" }, head, { ...head, name: "B" }],
+    };
+    expect(charge({ ...box, "equipment.portPairs": 1 })).toEqual([]);
+    expect(charge({ ...box, "equipment.portPairs": 2 })).toEqual([allowance]);
   });
 });
 
