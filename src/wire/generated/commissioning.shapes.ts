@@ -1994,7 +1994,8 @@ export function InstallationStepShape(): Shape {
       outcome:
         "pass only when done and all of its checks pass; inconclusive when not applicable, as nothing was proven.",
       waiver: "Who waived it and why; only where it is not applicable for that.",
-      runWaivers: "Who waived it for single runs, and why; the other runs were judged.",
+      runWaivers:
+        "Who waived it for single runs, and why, besides waiver; runs that nobody waived were judged.",
       fallsAway: "Why it falls away; only where the construction of the unit leaves it out.",
       checks: "The checks that were made.",
       problems: "Values that could not be used.",
