@@ -20,24 +20,21 @@ export function placeAmong(titles: Titles, argument: string, place: ColumnPlace)
   if (typeof place === "number") {
     return wholeNumberOf(argument, place, { min: 1, max: titles?.length ?? 1000 }) - 1;
   }
-  const at = titles?.indexOf(place) ?? -1;
-  const twice = titles ? titles.indexOf(place, at + 1) >= 0 : false;
-  if (at >= 0 && !twice) return at;
-  const allowed = titles
-    ? `a title that the header has once: ${titles.join(", ").slice(0, 200)}`
-    : "a number from 1, because the format names no header";
-  return refuse(argument, place, allowed, titles ? choose(titles) : "whole-number");
+  if (!titles) {
+    const allowed = "a number from 1, because the format names no header";
+    return refuse(argument, place, allowed, "whole-number");
+  }
+  const at = titles.indexOf(place);
+  if (at >= 0 && titles.lastIndexOf(place) === at) return at;
+  const allowed = `a title that the header has once: ${titles.join(", ").slice(0, 200)}`;
+  return refuse(argument, place, allowed, choose(titles));
 }
 
 /** The columns of the time: one, or a date and a time of day. */
 export function timePlaces(format: TimeFormat): [argument: string, place: ColumnPlace][] {
-  const { column, timeColumn } = format as {
-    column: ColumnPlace;
-    timeColumn?: ColumnPlace | undefined;
-  };
-  const places: [string, ColumnPlace][] = [["format.time.column", column]];
-  if (format.written === "date-time" && timeColumn !== undefined) {
-    places.push(["format.time.timeColumn", timeColumn]);
+  const places: [string, ColumnPlace][] = [["format.time.column", format.column]];
+  if (format.written === "date-time" && format.timeColumn !== undefined) {
+    places.push(["format.time.timeColumn", format.timeColumn]);
   }
   for (const [argument, place] of places) requirePlace(argument, place);
   return places;

@@ -1,6 +1,6 @@
 // When was the system full of nitrogen? The highest row at the end of the last filling.
-// Common practice, no source: gas is being filled in while the pressure rises by a fiftieth of the highest within
-// ten minutes; the sun on a line makes a tenth of that.
+// Common practice, no source: gas is being filled in while the pressure rises by more than a fiftieth of the highest
+// within ten minutes; the sun on a line makes a tenth of that.
 // Does not cover judging the hold: pressure-test does.
 
 import { isOfKind, listOf, refuse, siOf } from "../quantity/check.ts";
@@ -60,7 +60,8 @@ export function findFill<R extends FillRow>(rows: readonly R[]): Watch<R> {
   if (count === 0) doubts.push(say("logs.starts-filled"));
   if (count > 1) doubts.push(say("logs.several-fills", { count }));
   doubts.push(say("logs.gas-settles"));
-  return frozen(watchFrom(rows, start, endOfHold(pressures, start, highest / 20), reasons, doubts));
+  const behind = rowBehind(pressures, start, highest / 20);
+  return frozen(watchFrom(rows, start, behind, reasons, doubts));
 }
 
 /** The row at the end of the last filling, the first where there is none, and how many fillings there are. */
@@ -72,10 +73,10 @@ function endOfFilling(
   let [from, to, count] = [0, 0, 0]; // the filling ended behind `from` and not behind `to`
   let wasFilling = false;
   let ahead = 0;
-  for (let i = 0; i + 1 < times.length; i++) {
+  for (const [i, time] of times.entries()) {
     ahead = Math.max(ahead, i + 1);
-    while ((times[ahead + 1] ?? Number.NaN) - (times[i] as number) <= 600) ahead += 1;
-    const isFilling = (pressures[ahead] as number) - (pressures[i] as number) > rise;
+    while ((times[ahead + 1] ?? Number.NaN) - time <= 600) ahead += 1;
+    const isFilling = (pressures[ahead] ?? Number.NaN) - (pressures[i] as number) > rise;
     if (isFilling) [from, to] = [i, ahead];
     if (isFilling && !wasFilling) count += 1;
     wasFilling = isFilling;
@@ -87,12 +88,13 @@ function endOfFilling(
   return { start, count };
 }
 
-/** The last row before the pressure is let off: a step down that no hold makes. */
-function endOfHold(pressures: readonly number[], start: number, step: number): number {
-  for (let i = start + 1; i < pressures.length; i++) {
-    if ((pressures[i - 1] as number) - (pressures[i] as number) > step) return i - 1;
+/** The row at which the pressure is let off, a step down that no hold makes; nothing where it is not. */
+function rowBehind(pressures: readonly number[], start: number, step: number): number | undefined {
+  const hold = pressures.slice(start);
+  for (const [i, pressure] of hold.entries()) {
+    if ((hold[i - 1] ?? Number.NaN) - pressure > step) return start + i;
   }
-  return pressures.length - 1;
+  return undefined;
 }
 
 function pressureOf(argument: string, pressure: FillRow["pressure"]): number {

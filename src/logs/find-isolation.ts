@@ -6,7 +6,7 @@ import { listOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type LogsStatement, say } from "./statements.ts";
-import { turningPoints } from "./turning-points.ts";
+import { type TurningPoint, turningPoints } from "./turning-points.ts";
 import { type Watch, type WatchRow, watchFrom } from "./watch.ts";
 
 /** A row of a vacuum log. */
@@ -49,7 +49,7 @@ export function findIsolation<R extends VacuumRow>(rows: readonly R[]): Watch<R>
     return siOf(`rows[${i}].pressure`, row.pressure, "absolutePressure");
   });
   const least = 5 * (101.325 / 760); // 5 micron in Pa
-  const turns = turningPoints(pressures, (low, high) => high - low > Math.max(least, 0.1 * low));
+  const turns = turningPoints(pressures, (low, high) => high - low >= Math.max(least, 0.1 * low));
   const lows = turns.slice(0, -1).filter(({ isHigh }) => !isHigh);
   const last = lows.at(-1);
   const reasons: LogsStatement[] = [];
@@ -60,7 +60,7 @@ export function findIsolation<R extends VacuumRow>(rows: readonly R[]): Watch<R>
   if (turns[0] === last) doubts.push(say("logs.starts-isolated"));
   if (lows.length > 1) doubts.push(say("logs.several-rises", { count: lows.length }));
   // The pump came on again where the pressure falls once more after the rise.
-  const [high, fall] = turns.slice(turns.indexOf(last) + 1);
-  const end = high && fall ? high.at : rows.length - 1;
-  return frozen(watchFrom(rows, last.at, end, reasons, doubts));
+  const [high, fall] = turns.slice(turns.indexOf(last) + 1) as [TurningPoint, TurningPoint?];
+  const behind = fall && high.at + 1;
+  return frozen(watchFrom(rows, last.at, behind, reasons, doubts));
 }

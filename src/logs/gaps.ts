@@ -17,10 +17,10 @@ export function gapWatch(): GapWatch {
     last = at;
     if (Number.isNaN(step)) return undefined;
     const sorted = [...steps].sort((a, b) => a - b);
-    const usual = sorted[sorted.length >> 1];
+    const usual = sorted[sorted.length >> 1] as number;
     steps.push(step);
     if (steps.length > 9) steps.shift();
-    if (usual === undefined || steps.length < 4 || step <= 1.8 * usual) return undefined;
+    if (steps.length < 4 || step <= 1.8 * usual) return undefined; // three steps tell nothing yet
     const hour = Math.abs(step - usual - 3600) < Math.max(1, usual / 10);
     if (mayBeSet && hour) return say("logs.clock-set-forward", { line });
     return say("logs.gap", { line, gap: second(step), usual: second(usual) });

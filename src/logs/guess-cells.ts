@@ -2,7 +2,7 @@
 // Common practice of loggers and spreadsheets, no source.
 // Does not cover what the columns mean: guess-columns.ts looks at those.
 import { recordReader, type TextRecord } from "./records.ts";
-import { filled, sameCells } from "./row-taker.ts";
+import { filled, isNothing, sameCells } from "./row-taker.ts";
 import { type LogsStatement, type SeparatorWord, say } from "./statements.ts";
 
 /** What was found, why, and what is not sure. */
@@ -44,7 +44,7 @@ export function layoutOf(text: string, { reasons, doubts }: Findings): Layout {
   const candidates = found.map((separator) => {
     const reader = recordReader(separator);
     const records = [...reader.add(text), ...reader.end()].filter(
-      ({ cells }) => cells.some((cell) => cell !== "") && !(remark && cells[0]?.startsWith(remark)),
+      ({ cells }) => !isNothing(cells, remark),
     );
     const counts = new Map<number, number>();
     for (const { cells } of records) {
@@ -71,10 +71,11 @@ export function layoutOf(text: string, { reasons, doubts }: Findings): Layout {
   const above = wide
     .slice(0, Math.max(0, firstRow))
     .filter(({ cells }) => cells.every((c) => !/^\d/.test(c)));
-  const title = above.length > 1 && isUnitsLine(above.at(-1)) ? above.at(-2) : above.at(-1);
+  const units =
+    above.length > 1 && isUnitsLine(above.at(-1) as TextRecord) ? above.pop() : undefined;
+  const title = above.at(-1);
   if (title) reasons.push(say("logs.header", { line: title.line }));
   else doubts.push(say("logs.no-header"));
-  const units = title === above.at(-1) ? undefined : above.at(-1);
   const titles = title?.cells ?? [];
   return {
     separator,
@@ -87,8 +88,8 @@ export function layoutOf(text: string, { reasons, doubts }: Findings): Layout {
 }
 
 /** Whether a line under the titles holds units: short cells, some of them in brackets or blank. */
-function isUnitsLine(record: TextRecord | undefined): boolean {
-  return record?.cells.every((cell) => cell.length <= 8) ?? false;
+function isUnitsLine({ cells }: TextRecord): boolean {
+  return cells.every((cell) => cell.length <= 8);
 }
 
 /** Finds the decimal mark in the cells of the rows. */

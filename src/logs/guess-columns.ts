@@ -82,9 +82,10 @@ export function chooseColumns(
   };
   for (const [name, kind] of Object.entries(wanted ?? {})) {
     const fits = columns.flatMap((column) => {
-      if (column.kind === kind && column.unit) return [{ column, unit: column.unit }];
-      const named =
-        column.zero === false ? unitNamed(column.unit?.difference.symbol ?? "", kind) : undefined;
+      const { unit, zero } = column;
+      if (!unit) return [];
+      if (column.kind === kind) return [{ column, unit }];
+      const named = zero ? undefined : unitNamed(unit.difference.symbol, kind);
       return named ? [{ column, unit: named.unit as unknown as AnyUnit }] : [];
     });
     const [first] = fits;

@@ -10,6 +10,7 @@ import { chooseColumns, titledColumns } from "./guess-columns.ts";
 import { guessTime } from "./guess-time.ts";
 import type { Columns, LogFormat, UnitColumn } from "./log-format.ts";
 import { writtenKinds } from "./reading-units.ts";
+import type { TextRecord } from "./records.ts";
 import { type LogsStatement, say } from "./statements.ts";
 
 /** Columns of the kinds that were asked for. */
@@ -22,7 +23,7 @@ export type ColumnOf<K> = K extends Kind ? UnitColumn<K> : never;
  * An offer: a format, why it is as it is, and what the text does not tell.
  */
 export interface LogGuess<C> {
-  /** The format; nothing where a column that was asked for, or the time, was not found. */
+  /** The format; nothing where the time, a column that was asked for, or any column at all was not found. */
   readonly format?: LogFormat<C> | undefined;
   /** What the text tells. */
   readonly reasons: readonly LogsStatement[];
@@ -86,7 +87,7 @@ export function guessLog(text: string, wanted?: Wanted): LogGuess<Columns> {
   const decimal = decimalOf(layout, findings);
   const columns = titledColumns(layout);
   const guessed = guessTime(layout, columns, decimal, findings);
-  const rest = columns.filter(({ at }) => !guessed?.taken.includes(at));
+  const rest = columns.filter((column) => !guessed?.taken.includes(column));
   const chosen = chooseColumns(rest, wanted, findings);
   const places = new Set(Object.values(chosen).map(({ column }) => column));
   const blank = layout.rows.filter(({ cells }) =>
@@ -96,13 +97,14 @@ export function guessLog(text: string, wanted?: Wanted): LogGuess<Columns> {
   const isWhole = Object.keys(wanted ?? {}).every((name) => Object.hasOwn(chosen, name));
   if (!guessed || !isWhole || places.size === 0) return frozen(findings);
   const { separator, remark, header, rows } = layout;
+  const { line: firstRow } = rows[0] as TextRecord; // a column has a title and rows
   return frozen({
     ...findings,
     format: {
       separator,
       decimal,
-      ...(header !== undefined && { header }),
-      ...(rows[0] && { firstRow: rows[0].line }),
+      header,
+      firstRow,
       ...(remark !== undefined && { remark }),
       time: guessed.time,
       columns: chosen as Columns,

@@ -4,7 +4,7 @@
 import { second } from "../quantity/units/time.ts";
 import type { Findings, Layout } from "./guess-cells.ts";
 import type { TitledColumn } from "./guess-columns.ts";
-import type { ColumnPlace, DateOrder, TimeFormat } from "./log-format.ts";
+import type { DateOrder, TimeFormat } from "./log-format.ts";
 import { momentOf, secondsOf } from "./moment.ts";
 import { numberIn } from "./number-cell.ts";
 import { say, type WrittenWord } from "./statements.ts";
@@ -14,7 +14,7 @@ const orders: readonly DateOrder[] = ["year-month-day", "day-month-year", "month
 /** The time of the rows, and the columns that it takes. */
 export interface GuessedTime {
   readonly time: TimeFormat;
-  readonly taken: readonly number[];
+  readonly taken: readonly TitledColumn[];
 }
 
 /** Finds the column of the time. */
@@ -25,79 +25,74 @@ export function guessTime(
   findings: Findings,
 ): GuessedTime | undefined {
   const { doubts } = findings;
-  const cellsOf = (at: number) =>
+  const cellsOf = ({ at }: TitledColumn) =>
     rows.map(({ cells }) => cells[at] ?? "").filter((cell) => cell !== "");
-  const every = (at: number, holds: (cell: string) => boolean) => {
-    const cells = cellsOf(at);
+  const every = (column: TitledColumn, holds: (cell: string) => boolean) => {
+    const cells = cellsOf(column);
     return cells.length > 0 && cells.filter(holds).length >= 0.9 * cells.length;
   };
   const isClock = (cell: string) => secondsOf(cell, 10_000) !== undefined;
   const isDate = (order: DateOrder) => (cell: string) => momentOf(cell, order) !== undefined;
-  const found = (at: number, written: WrittenWord) =>
+  const named = ({ title }: TitledColumn) => ({ column: { verbatim: title } });
+  const found = (column: TitledColumn, written: WrittenWord) =>
     findings.reasons.push(
-      say("logs.time", {
-        column: { verbatim: columns[at]?.title ?? "" },
-        written: `logs.written.${written}`,
-      }),
+      say("logs.time", { ...named(column), written: `logs.written.${written}` }),
     );
 
-  const dated = columns.findIndex((_, at) => orders.some((order) => every(at, isDate(order))));
-  const counted = columns.findIndex(({ kind }) => kind === "duration");
-  const clocked = columns.findIndex((_, at) => every(at, isClock));
-  const place = (at: number): ColumnPlace => columns[at]?.place ?? at + 1;
-  if (dated >= 0 && counted < 0) {
+  const dated = columns.find((one) => orders.some((order) => every(one, isDate(order))));
+  const counted = columns.find(({ kind }) => kind === "duration");
+  const clocked = columns.find((one) => every(one, isClock));
+  if (dated && !counted) {
     found(dated, "date-time");
     const cells = cellsOf(dated).filter((cell) => orders.some((order) => isDate(order)(cell)));
     const order = orderOf(cells, findings);
     const inOne = cells.some((cell) => /:/.test(cell));
-    const isTwo = !inOne && clocked >= 0;
+    const ofDay = inOne ? undefined : clocked;
     const isZoned = cells.every((cell) => momentOf(cell, order)?.offset !== undefined);
     if (!isZoned) doubts.push(say("logs.zone-unknown"));
     const time: TimeFormat = {
       written: "date-time",
-      column: place(dated),
-      ...(isTwo && { timeColumn: place(clocked) }),
+      column: dated.place,
+      ...(ofDay && { timeColumn: ofDay.place }),
       order,
       zone: "wall-clock",
     };
-    return { time, taken: isTwo ? [dated, clocked] : [dated] };
+    return { time, taken: ofDay ? [dated, ofDay] : [dated] };
   }
-  const firstOf = (at: number) => numberIn(cellsOf(at)[0] ?? "", { decimal });
-  const serial = (at: number): GuessedTime => {
-    found(at, "serial");
-    doubts.push(say("logs.serial-unsure", { column: { verbatim: columns[at]?.title ?? "" } }));
-    return { time: { written: "serial", column: place(at), epoch: 1900 }, taken: [at] };
+  const firstOf = (column: TitledColumn) => numberIn(cellsOf(column)[0] ?? "", { decimal });
+  const serial = (column: TitledColumn): GuessedTime => {
+    found(column, "serial");
+    doubts.push(say("logs.serial-unsure", named(column)));
+    return { time: { written: "serial", column: column.place, epoch: 1900 }, taken: [column] };
   };
   // Days in these numbers are the years 1954 to 2119 of a spreadsheet.
-  const isSerial = (at: number) => firstOf(at) > 20_000 && firstOf(at) < 80_000;
-  if (counted >= 0) {
-    const unit = columns[counted]?.unit as unknown as typeof second;
+  const isSerial = (column: TitledColumn) => firstOf(column) > 20_000 && firstOf(column) < 80_000;
+  if (counted) {
+    const unit = counted.unit as unknown as typeof second;
     if (unit.symbol === "d" && isSerial(counted)) return serial(counted);
     found(counted, "elapsed");
-    return { time: { written: "elapsed", column: place(counted), unit }, taken: [counted] };
+    return { time: { written: "elapsed", column: counted.place, unit }, taken: [counted] };
   }
-  if (clocked >= 0) {
-    const title = { column: { verbatim: columns[clocked]?.title ?? "" } };
+  if (clocked) {
     const fromZero = secondsOf(cellsOf(clocked)[0] ?? "", 10_000) === 0;
     const written = fromZero ? "elapsed" : "clock";
     found(clocked, written);
-    doubts.push(say("logs.elapsed-or-clock", title));
-    return { time: { written, column: place(clocked) }, taken: [clocked] };
+    doubts.push(say("logs.elapsed-or-clock", named(clocked)));
+    return { time: { written, column: clocked.place }, taken: [clocked] };
   }
   // A column of numbers that only grow.
-  const grows = columns.findIndex((_, at) => {
-    const numbers = cellsOf(at).map((cell) => numberIn(cell, { decimal }));
+  const grows = columns.find((one) => {
+    const numbers = cellsOf(one).map((cell) => numberIn(cell, { decimal }));
     return numbers.length > 1 && numbers.every((n, i) => i === 0 || n > (numbers[i - 1] as number));
   });
-  if (grows < 0) {
+  if (!grows) {
     doubts.push(say("logs.no-time"));
     return undefined;
   }
-  const column = { verbatim: columns[grows]?.title ?? "" };
   if (isSerial(grows) && cellsOf(grows).some((cell) => /[.,]\d/.test(cell))) return serial(grows);
   found(grows, "elapsed");
-  doubts.push(say("logs.time-unit-unknown", { column }));
-  return { time: { written: "elapsed", column: place(grows), unit: second }, taken: [grows] };
+  doubts.push(say("logs.time-unit-unknown", named(grows)));
+  return { time: { written: "elapsed", column: grows.place, unit: second }, taken: [grows] };
 }
 
 /** The order of day, month and year that fits most dates; where more than one does, the doubt. */

@@ -7,7 +7,7 @@ import { frozen } from "../quantity/frozen.ts";
 import type { Titles } from "./column-places.ts";
 import type { Columns, LogFormat, LogRow } from "./log-format.ts";
 import { recordReader, type TextRecord } from "./records.ts";
-import { rowTaker, sameCells, type TakenRow } from "./row-taker.ts";
+import { isNothing, type RowTaker, rowTaker, sameCells, type TakenRow } from "./row-taker.ts";
 import { type LineStatement, say } from "./statements.ts";
 
 /**
@@ -65,25 +65,22 @@ export function createLogReader<const C extends Columns>(format: LogFormat<C>): 
   const { separator, header, firstRow, remark } = checked(format);
   const records = recordReader(separator);
   const start = firstRow ?? (header ?? 0) + 1;
-  const take = rowTaker(format);
+  const takerBelow = rowTaker(format);
   let titles: Titles;
-  if (header === undefined) take.begin(undefined);
-  const noHeader = (): never => {
-    refuse("format.header", header, "a line of the text", "whole-number");
-  };
+  let take = header === undefined ? takerBelow(undefined) : undefined;
+  const taker = (): RowTaker =>
+    take ?? refuse("format.header", header, "a line of the text", "whole-number");
   const log = (found: readonly TextRecord[]): Log<C> => {
     const part = { rows: [], lines: [], refused: [], notes: [] } as Parts;
     for (const record of found) {
-      const { line, cells } = record;
+      const { line, cells, wrong } = record;
       if (line === header) {
         titles = cells;
-        take.begin(titles);
-      } else if (header !== undefined && line > header && !titles) {
-        noHeader(); // a quoted cell went over it
-      } else if (line >= start && !isNothing(cells, record, remark)) {
+        take = takerBelow(titles);
+      } else if (line >= start && (wrong || !isNothing(cells, remark))) {
         if (titles && sameCells(cells, titles))
           part.refused.push(say("logs.header-again", { line }));
-        else append(part, line, take.row(record));
+        else append(part, line, taker()(record)); // none where a quoted cell went over the header
       }
     }
     return part as unknown as Log<C>;
@@ -92,7 +89,7 @@ export function createLogReader<const C extends Columns>(format: LogFormat<C>): 
     add: (chunk) => log(records.add(textOf("chunk", chunk))),
     end: () => {
       const part = log(records.end());
-      if (header !== undefined && !titles) noHeader();
+      taker();
       return part;
     },
   });
@@ -116,18 +113,6 @@ function append(part: Parts, line: number, taken: TakenRow | LineStatement | und
     part.lines.push(line);
     part.notes.push(...taken.notes);
   }
-}
-
-function isNothing(
-  cells: readonly string[],
-  { wrong }: TextRecord,
-  remark: string | undefined,
-): boolean {
-  if (wrong) return false;
-  return (
-    cells.every((cell) => cell === "") ||
-    (remark !== undefined && cells[0]?.startsWith(remark) === true)
-  );
 }
 
 function checked<C extends Columns>(format: LogFormat<C>): LogFormat<C> {

@@ -32,21 +32,19 @@ export function momentOf(text: string, order: DateOrder): Moment | undefined {
   const midnight = Date.UTC(full, m - 1, day);
   const date = new Date(midnight);
   const exists = date.getUTCMonth() === m - 1 && date.getUTCDate() === day;
-  const [, time = "", zone = ""] = /^(.*?)\s*(Z|UTC|[+-]\d\d:?\d\d)?$/i.exec(clock) ?? [];
-  const seconds = secondsOf(time, 24);
+  const zone = /\s*(?:Z|UTC|([+-])(\d\d):?(\d\d))$/i.exec(clock);
+  const seconds = secondsOf(clock.slice(0, zone?.index), 24);
   if (!exists || seconds === undefined) return undefined;
   const wall = midnight / 1000 + seconds;
-  return zone === "" ? { wall } : { wall, offset: offsetOf(zone) };
+  return zone ? { wall, offset: offsetOf(zone) } : { wall };
 }
 
-function monthNamed(name: string): number {
-  const at = months.indexOf(name.toLowerCase());
-  return at % 3 === 0 ? at / 3 + 1 : Number.NaN;
-}
+/** The number of a month; of what is none, a number that is not whole and stands in no date. */
+const monthNamed = (name: string): number => months.indexOf(name.toLowerCase()) / 3 + 1;
 
-function offsetOf(zone: string): number {
-  const [, sign, h, min] = /([+-])(\d\d):?(\d\d)/.exec(zone) ?? [];
-  return sign ? (sign === "-" ? -1 : 1) * (Number(h) * 3600 + Number(min) * 60) : 0;
+/** Seconds east of UTC; Z and UTC have neither sign nor figures. */
+function offsetOf([, sign, h = "0", min = "0"]: readonly string[]): number {
+  return (sign === "-" ? -1 : 1) * (Number(h) * 3600 + Number(min) * 60);
 }
 
 /** The seconds of h:mm, h:mm:ss or h:mm:ss.s, with AM or PM; fewer hours than stated; or undefined. */

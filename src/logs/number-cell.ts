@@ -13,8 +13,7 @@ export function numberIn(cell: string, { decimal, group }: CellMarks, symbol = "
   let text = cell.replace(/[−–]/g, "-");
   if (symbol !== "" && text.endsWith(symbol)) text = text.slice(0, -symbol.length).trimEnd();
   if (group !== undefined) {
-    const spaced = group === " " ? text.replace(/[\u00a0\u2009\u202f]/g, " ") : text;
-    const [whole = "", ...more] = spaced.split(decimal);
+    const [whole = "", ...more] = text.replace(/[\u00a0\u2009\u202f]/g, " ").split(decimal);
     const parts = whole.split(group);
     const isGrouped = parts.every((part, i) => (i ? /^\d{3}$/ : /^[+-]?\d{1,3}$/).test(part));
     if (parts.length > 1) text = isGrouped ? [parts.join(""), ...more].join(decimal) : "";

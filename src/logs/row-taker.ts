@@ -5,7 +5,7 @@ import { second } from "../quantity/units/time.ts";
 import { placeAmong, type Titles, timePlaces } from "./column-places.ts";
 import { gapWatch } from "./gaps.ts";
 import type { Columns, LogFormat } from "./log-format.ts";
-import { type ReaderColumn, readerColumn } from "./reader-columns.ts";
+import { readerColumn } from "./reader-columns.ts";
 import type { TextRecord } from "./records.ts";
 import { type LineStatement, say } from "./statements.ts";
 import { elapsedOf, timeReader } from "./time-reader.ts";
@@ -17,42 +17,32 @@ export interface TakenRow {
   readonly notes: readonly LineStatement[];
 }
 
-/** Takes one row after the other. */
-export interface RowTaker {
-  /** Finds the columns, before the first row. */
-  begin(titles: Titles): void;
-  /** The row, why it is refused, or nothing where it is left out. */
-  row(record: TextRecord): TakenRow | LineStatement | undefined;
-}
+/** Takes one row after the other: the row, why it is refused, or nothing where it is left out. */
+export type RowTaker = (record: TextRecord) => TakenRow | LineStatement | undefined;
 
-/** Makes what takes the rows of a format. */
-export function rowTaker(format: LogFormat<Columns>): RowTaker {
-  const { time: timeFormat, blank, blankCells = [] } = format;
-  const blanks = new Set(["", ...blankCells]);
+/** Looks at a format, and makes what takes its rows where the titles of the columns are known. */
+export function rowTaker(format: LogFormat<Columns>): (titles: Titles) => RowTaker {
+  const { time: timeFormat, blank, blankCells } = format;
+  const blanks = new Set(blankCells).add("");
   const gapBefore = gapWatch();
   const readTime = timeReader(timeFormat, format);
   const timeColumns = timePlaces(timeFormat);
   const readers = Object.entries(format.columns).map(([name, column]) =>
     readerColumn(name, column, format),
   );
-  let timeAt: readonly number[] = [];
-  let columns: readonly (ReaderColumn & { readonly at: number })[] = [];
-  let width = 0;
   const countsItself = timeFormat.written === "elapsed";
   let first = 0;
   let last = Number.NEGATIVE_INFINITY;
-  let lastCells: readonly string[] = [];
+  let lastCells: readonly string[];
 
-  return {
-    begin(titles) {
-      timeAt = timeColumns.map(([argument, place]) => placeAmong(titles, argument, place));
-      columns = readers.map((reader) => {
-        const argument = `format.columns.${reader.name}.column`;
-        return { ...reader, at: placeAmong(titles, argument, reader.place) };
-      });
-      width = titles ? filled(titles) : 0;
-    },
-    row({ line, cells, wrong }) {
+  return (titles) => {
+    const timeAt = timeColumns.map(([argument, place]) => placeAmong(titles, argument, place));
+    const columns = readers.map((reader) => {
+      const argument = `format.columns.${reader.name}.column`;
+      return { ...reader, at: placeAmong(titles, argument, reader.place) };
+    });
+    let width = titles ? filled(titles) : 0;
+    return ({ line, cells, wrong }) => {
       if (wrong) return say(wrong, { line });
       width ||= cells.length;
       if (cells.length < width || filled(cells) > width) {
@@ -84,13 +74,18 @@ export function rowTaker(format: LogFormat<Columns>): RowTaker {
       const row = { elapsed: elapsedOf(at - first, unit), ...values };
       if (!isFirst || wall === undefined) return { row, notes };
       return { row, notes, started: new Date(wall * 1000).toISOString().slice(0, 19) };
-    },
+    };
   };
 }
 
 /** Whether two rows have the same cells. */
 export function sameCells(a: readonly string[], b: readonly string[]): boolean {
   return a.length === b.length && a.every((cell, i) => cell === b[i]);
+}
+
+/** Whether a row says nothing: it is a remark, or all of its cells are blank. */
+export function isNothing(cells: readonly string[], remark: string | undefined): boolean {
+  return filled(cells) === 0 || (remark !== undefined && (cells[0] as string).startsWith(remark));
 }
 
 /** How many cells a row has without the blank ones at its end, as a separator behind the last one makes them. */

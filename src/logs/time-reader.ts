@@ -46,14 +46,13 @@ export function timeReader(format: TimeFormat, marks: CellMarks): TimeReader {
       };
     }
     case "clock": {
-      let days = 0;
       return (cell, line, last) => {
         const seconds = secondsOf(cell, 24);
         if (seconds === undefined) return refused(line, cell);
-        const fell = last - (days * day + seconds) > day / 2;
-        if (fell) days += 1;
-        const time = { at: days * day + seconds, unit: second, mayBeSet: true };
-        return fell ? { ...time, note: say("logs.past-midnight", { line }) } : time;
+        const at = Math.max(0, Math.floor(last / day)) * day + seconds;
+        const time = { at, unit: second, mayBeSet: true };
+        if (last - at <= day / 2) return time;
+        return { ...time, at: at + day, note: say("logs.past-midnight", { line }) };
       };
     }
     case "serial": {

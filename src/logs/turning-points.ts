@@ -1,5 +1,5 @@
 // Where does a course turn? Its highs and lows that stand out from the noise by a stated amount.
-// Follows the usual zigzag rule: a turn counts once the course went back by more than the threshold;
+// Follows the usual zigzag rule: a turn counts once the course went back by the threshold;
 // common practice, no source. Does not cover smoothing: a single spike beyond the threshold is a turn.
 
 /** A turn of the course: its index, and whether it is a high. */

@@ -24,22 +24,22 @@ export interface Watch<R> {
   readonly doubts: readonly LogsStatement[];
 }
 
-/** The watch from one row to another, with the doubts that every one has. */
+/** The watch from one row up to the first that is behind it, or to the last, with the doubts that every one has. */
 export function watchFrom<R extends WatchRow>(
   rows: readonly R[],
   start: number,
-  end: number,
+  behind: number | undefined,
   reasons: readonly LogsStatement[],
   doubts: readonly LogsStatement[],
 ): Watch<R> {
   const [first, next] = [rows[start], rows[start + 1]] as [R, R | undefined];
   const more = [...doubts];
   if (next) more.push(say("logs.between-rows", { spacing: next.elapsed.minus(first.elapsed) }));
-  if (end < rows.length - 1) {
-    const { elapsed } = rows[end] as R;
+  if (behind !== undefined) {
+    const { elapsed } = rows[behind - 1] as R;
     more.push(say("logs.ends-before", { elapsed }));
   }
-  const watched = rows.slice(start, end + 1).map((row): R => {
+  const watched = rows.slice(start, behind).map((row): R => {
     const elapsed = row.elapsed.minus(first.elapsed);
     return { ...row, elapsed };
   });

@@ -1,7 +1,7 @@
 // Where a watch starts, just within and just beyond the stated thresholds, which are common practice, no source.
 
 import { findFill, findIsolation } from "hvac-install-math/logs";
-import { kPag, micron, minute, second } from "hvac-install-math/quantity";
+import { kPag, micron, minute, pascalAbsolute, second, volt } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { turningPoints } from "../../src/logs/turning-points.ts";
 
@@ -143,6 +143,11 @@ describe("a filling", () => {
   });
 });
 
+it("a pressure that is none is asked for as either kind", () => {
+  const rows = [{ elapsed: minute(0), pressure: volt(1) }];
+  expect(() => findFill(rows as never)).toThrow(/a gauge pressure or an absolute pressure/);
+});
+
 describe("an isolation", () => {
   it.each<[string, number[], number | undefined]>([
     ["more than a tenth", [1000, 270, 297.1, 297.1], 1],
@@ -151,6 +156,14 @@ describe("an isolation", () => {
     ["less than 5 micron where a tenth is less", [1000, 20, 24.9, 24.9], undefined],
   ])("is followed by a rise of %s", (_, pressures, start) => {
     expect(vacuum(pressures).start).toBe(start);
+  });
+
+  it("is followed by a rise of a tenth: 1000 Pa and 100 Pa", () => {
+    const rows = [9000, 1000, 1100].map((p, i) => ({
+      elapsed: second(5 * i),
+      pressure: pascalAbsolute(p),
+    }));
+    expect(findIsolation(rows).start).toBe(1);
   });
 
   it.each<[string, number[], ReturnType<typeof found>]>([
@@ -181,6 +194,11 @@ describe("an isolation", () => {
         rows: 3,
         said: ["lowest 5 s 270 micron", "between-rows 5 s", "ends-before 15 s"],
       },
+    ],
+    [
+      "up to the last row where nothing falls by a tenth behind the highest",
+      [1000, 270, 400, 420, 415],
+      { start: 1, rows: 4, said: ["lowest 5 s 270 micron", "between-rows 5 s"] },
     ],
     ["nowhere in a pump-down", [1000, 400, 270], { start: undefined, rows: 0, said: ["no-rise"] }],
   ])("is found %s", (_, pressures, expected) => expect(vacuum(pressures)).toEqual(expected));

@@ -25,7 +25,7 @@ describe("a plain log", () => {
   it("is offered with its reasons and without a doubt", () => {
     const { format, reasons, doubts } = guessLog(text, { pressure: "absolutePressure" });
     expect(doubts).toEqual([]);
-    expect(format).toEqual({
+    expect(format).toStrictEqual({
       separator: ",",
       decimal: ".",
       header: 1,
@@ -127,6 +127,11 @@ describe("what a text cannot tell is a doubt", () => {
     expect(offered("hello\nworld\n").doubts).toContain("no-separator");
     expect(offered("P psig,T °F\n1.5,60.1\n1.5,60.1\n").doubts).toContain("no-time");
     expect(offered("").format).toBeUndefined();
+    expect(offered("n,note\n0,3\n5,4\n")).toEqual({
+      format: undefined,
+      columns: [],
+      doubts: ["time-unit-unknown", "unit-unknown"],
+    });
   });
 });
 

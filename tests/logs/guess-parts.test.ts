@@ -55,6 +55,21 @@ describe("cells", () => {
     expect(said("hello\nworld\n", "separator")).toEqual([]);
     expect(doubts("")).toEqual(["no-separator", "no-header", "no-time"]);
     expect(doubts("x".repeat(30_000))).toContain("no-separator");
+    // A separator behind the one column keeps nothing apart.
+    const one = "P psig,\n1.5,\n1.4,\n";
+    expect(doubts(one)).toEqual(["no-separator", "no-time"]);
+    expect(said(one, "header")).toEqual([{ line: 1 }]);
+  });
+
+  it("of blank lines, and of lines of separators alone, are none", () => {
+    const text = ";;\n;;\ns;P psig;T °C\n\n\n0;1.5;20\n;;\n\n5;1.4;20\n\n";
+    expect(said(text, "separator")).toMatchObject([{ columns: 3 }]);
+    expect(guessLog(text).format).toMatchObject({ header: 3, firstRow: 6 });
+    expect(doubts(text)).toEqual([]);
+  });
+
+  it("of words alone are no rows", () => {
+    expect(doubts("Serial,A1\nSite,yard\n")).toEqual(["no-header", "no-time"]);
   });
 
   it.each(["#", "%", "!"])("not of remarks that begin with %s", (mark) => {
@@ -88,6 +103,7 @@ describe("the header", () => {
     ["the line above the rows", "s,P psig\n0,1.5\n", 1, 2],
     ["not a line above it", "Site A,North\nelapsed time [s],P psig\n0,1.5\n", 2, 3],
     ["above a line of units", "Time,Pressure\nmin,mbar abs\n0,1.5\n", 1, 3],
+    ["below other lines too", "Site A,North\nRun time [min],Line p\nmin,psig\n0,1.5\n", 2, 4],
     ["not above a longer word than a unit", "A,North\ns,Pressures\n0,1.5\n", 2, 3],
     ["no line that begins a cell with a digit", "Logger,7,yard,none\n0,1,2,3\n", undefined, 2],
     ["none above rows at once", "0,1.5\n5,1.6\n", undefined, 1],
@@ -100,6 +116,22 @@ describe("the header", () => {
     expect(doubts(text).includes("no-header")).toBe(!header);
     const format = guessLog(text.replace(/\n$/, "\n9,9,9,9\n")).format;
     if (format) expect([format.header, format.firstRow]).toEqual([header, firstRow]);
+  });
+});
+
+describe("rows", () => {
+  it.each<[string, string]>([
+    ["signs before all figures", "s,T °C\n+0,−1.5\n+5,-1.4\n"],
+    ["units and months behind figures", "t,T °C\n9-Mar-26,20 °C\n10-Mar-26,21 °C\n"],
+  ])("may have %s", (_, text) => {
+    expect(columns(text)).toEqual(["temperature: T °C in °C"]);
+    expect(guessLog(text).format).toMatchObject({ header: 1, firstRow: 2 });
+  });
+
+  it("without a header are named by the numbers of their columns", () => {
+    const text = "0,1.5\n5,1.6\n";
+    expect(said(text, "time-unit-unknown")).toEqual([{ column: verbatim("1") }]);
+    expect(said(text, "unit-unknown")).toEqual([{ column: verbatim("2") }]);
   });
 });
 
@@ -152,6 +184,8 @@ describe("the unit of a title", () => {
     ["P bar g", "pressure: P bar g in barg"],
     ["P bar  g", "pressure: P bar  g in barg"],
     ["P psig", "pressure: P psig in psig"],
+    ["Suction line P psig", "pressure: Suction line P psig in psig"],
+    ["T, °F, °C", "temperature: T, °F, °C in °C"],
     ["psig", "pressure: psig in psig"],
     ["P1 microns", "pressure: P1 microns in micron"],
     ["U V", "voltage: U V in V"],
@@ -177,6 +211,12 @@ describe("the unit of a title", () => {
       { column: verbatim(title), unit: verbatim(unit) },
     ]);
     expect(said(text, "unit")).toEqual([]);
+  });
+
+  it("does not stand before a mark: V_out names a voltage, in whatever unit", () => {
+    expect(said("s;V_out\n0;1.5\n5;1.6\n", "unit-unknown")).toEqual([
+      { column: verbatim("V_out") },
+    ]);
   });
 
   it("of a stated zero is not offered for the other", () => {
@@ -262,6 +302,8 @@ describe("the time", () => {
     ["n", ["7", "8"], { written: "elapsed", column: "n" }, ["time-unit-unknown"]],
     ["n", ["45123.5", "45124"], { written: "serial", column: "n" }, ["serial-unsure"]],
     ["n", ["45123", "45124"], { written: "elapsed", column: "n" }, ["time-unit-unknown"]],
+    ["n", ["45123,5", "45124,5"], { written: "serial", column: "n" }, ["serial-unsure"]],
+    ["n", ["0,5", "1,5"], { written: "elapsed", column: "n" }, ["time-unit-unknown"]],
     // Days of a spreadsheet from 4 October 1954 to 9 January 2119, ECMA-376 calendar from 1900.
     ["t d", ["20000", "20002"], { written: "elapsed", column: "t d" }, []],
     ["t d", ["20001", "20002"], { written: "serial", column: "t d" }, ["serial-unsure"]],
@@ -292,6 +334,16 @@ describe("the time", () => {
       Array.from({ length: 10 }, (_, i) => (i < bad ? "off" : `2026-03-09 22:0${i}`));
     expect(time("t", day(1))).toMatchObject({ written: "date-time" });
     expect(time("t", day(2))).toBeUndefined();
+    // A blank cell is none, and a cell that is no date does not hide the zone of those that are.
+    const blank = ["2026-03-09 22:00", "", "2026-03-09 22:10"];
+    expect(time("t", blank)).toMatchObject({ written: "date-time" });
+    const zoned = day(1).map((cell) => (cell === "off" ? cell : `${cell}Z`));
+    expect(doubts(timed("t", zoned))).toEqual([]);
+  });
+
+  it("is not in a column that is blank from top to bottom", () => {
+    const text = "x;t;P psig\n;22:00;1.5\n;22:05;1.4\n";
+    expect(guessLog(text).format?.time).toMatchObject({ written: "clock", column: "t" });
   });
 
   it("counted in a unit goes before a date", () => {

@@ -146,6 +146,37 @@ describe("times", () => {
     expect(log.started).toBe("2026-03-29T03:30:00");
   });
 
+  it("of day do not move on where a row is refused", () => {
+    // The logger started anew in between and its first row holds no figure.
+    const log = readLog("22:00,1\n22:05,1\n0:00,x\n22:10,1\n0:00,x\n0:05,1\n", {
+      ...format,
+      time: { written: "clock", column: 1 },
+    });
+    expect(log.rows.map(({ elapsed }) => elapsed.in(second))).toEqual([0, 300, 600, 7500]);
+    expect(said(log).slice(2)).toEqual(["past-midnight 6"]);
+  });
+
+  it("of a column for the time of day belong to dates only", () => {
+    expect(timed({ written: "elapsed", timeColumn: 2 }, ["0", "5"])[0]).toEqual([0, 5]);
+  });
+
+  it("of every hour go on through the hour that comes twice", () => {
+    // Directive 2000/84/EC: 25 October 2026, 1:00 UTC.
+    const times = ["01:00", "02:00", "02:00", "03:00"].map((t) => `25.10.2026 ${t}`);
+    const zoned = { written: "date-time", order: "day-month-year", zone: "Europe/Berlin" };
+    expect(timed(zoned, times).slice(0, 2)).toEqual([
+      [0, 3600, 7200, 10_800],
+      ["clock-set-back 3"],
+    ]);
+  });
+
+  it("of a known zone miss an hour where one is missing: no clock was set", () => {
+    const times = ["10:40", "10:45", "10:50", "10:55", "12:00"].map((t) => `26.10.2026 ${t}`);
+    const dated = { written: "date-time", order: "day-month-year" };
+    expect(timed({ ...dated, zone: "Europe/Berlin" }, times)[1]).toEqual(["gap 5 3900 s 300 s"]);
+    expect(timed({ ...dated, zone: "wall-clock" }, times)[1]).toEqual(["clock-set-forward 5"]);
+  });
+
   it("of a clock that is set back say so once", () => {
     // Directive 2000/84/EC: 25 October 2026, 1:00 UTC.
     const times = ["02:50", "02:10", "02:20", "03:10", "03:20"].map((t) => `25.10.2026 ${t}`);
@@ -192,7 +223,9 @@ describe("lines of any length", () => {
     const quoted = (lines: number) => `"${"x\n".repeat(lines - 1)}x",b\nc,d\n`;
     expect(records(quoted(20))).toEqual(["1 2", "21 2"]);
     expect(records(quoted(21))[0]).toBe("1 open-quote");
-    expect(records(`"${"x".repeat(6000)}\n${"x".repeat(6000)}\n",b\n`)[0]).toBe("1 open-quote");
+    const long = (most: number) => `"${"x".repeat(most - 5001)}\n${"x".repeat(4999)}\n",b\n`;
+    expect(records(long(10_000))).toEqual(["1 2"]);
+    expect(records(long(10_001))[0]).toBe("1 open-quote");
   });
 
   it("a byte-order mark is one at the beginning only", () => {
@@ -213,6 +246,7 @@ describe("a format", () => {
     [{ decimal: ",", group: "," }, /^format\.group/],
     [{ group: ";" }, /^format\.group/],
     [{ header: undefined, firstRow: 0 }, /^format\.firstRow/],
+    [{ header: 0 }, /^format\.header/],
     [{ header: 1.5 }, /^format\.header/],
     [{ remark: 3 }, /^format\.remark/],
     [{ blankCells: "-" }, /^format\.blankCells/],
@@ -228,25 +262,26 @@ describe("a format", () => {
     [{ columns: { t: { column: 2, kind: "voltage", unit: degC } } }, /^format\.columns\.t\.unit/],
     [{ columns: { s: { column: 2, words: { run: 3 } } } }, /^format\.columns\.s\.words\.run/],
     [{ time: { written: "elapsed", column: 0 } }, /^format\.time\.column/],
-    [{ time: { written: "elapsed", column: 3 } }, /^format\.time\.column/],
     [{ time: { written: "elapsed", column: "t", unit: "V" } }, /^format\.time\.unit/],
     [
-      {
-        time: {
-          written: "date-time",
-          column: 1,
-          timeColumn: "x",
-          order: "day-month-year",
-          zone: "wall-clock",
-        },
-      },
-      /^format\.time\.timeColumn/,
+      { columns: { unit: { column: 2, kind: "torque", unit: "Nm" } } },
+      /^format\.columns\.unit\.kind/,
     ],
+    [{ columns: { u: { column: 2, kind: "voltage", unit: "furlong" } } }, /allowed: V$/],
   ];
-  it.each(wrong)("%j is none", (change, says) => {
-    const act = () => readLog("s,t\n0,1\n", { ...titled, ...change } as LogFormat);
+  it.each(wrong)("%j is none, before there is any text", (change, says) => {
+    const act = () => createLogReader({ ...titled, ...change } as LogFormat);
     expect(act).toThrow(InvalidInputError);
     expect(act).toThrow(says);
+  });
+
+  it("asks for columns that the header does not have", () => {
+    const dated = { written: "date-time", order: "day-month-year", zone: "wall-clock" };
+    const act = (time: object) => readLog("s,t\n0,1\n", { ...titled, time } as LogFormat);
+    expect(() => act({ written: "elapsed", column: 3 })).toThrow(/^format\.time\.column/);
+    expect(() => act({ ...dated, column: 1, timeColumn: "x" })).toThrow(
+      /^format\.time\.timeColumn/,
+    );
   });
 
   it("that is nothing", () => {
@@ -271,6 +306,9 @@ describe("a format", () => {
     const third = { ...format, header: 2 } as const;
     expect(() => readLog("a,b", third)).toThrow(/^format\.header/);
     expect(() => readLog('"a\nb\nc",b\n0,1\n', third)).toThrow(/^format\.header/);
+    // In a log that still arrives, with the first row and not at the end.
+    const reader = createLogReader(third);
+    expect(() => reader.add('"a\nb\nc",b\n0,1\n')).toThrow(/^format\.header/);
     expect(() => readLog('"a\nb\nc",b\n', third)).toThrow(/^format\.header/);
   });
 
@@ -279,6 +317,8 @@ describe("a format", () => {
     const log = readLog(text, { ...titled, remark: "#", blankCells: ["---"], firstRow: 3 });
     expect(log.lines).toEqual([4, 6]);
     expect(said(log)).toEqual(["blank-cell 3 “2”", "not-a-time 5 “1” “7 #”"]);
+    // Without a mark no row is a remark.
+    expect(said(readLog("0,1\nundefined,1\n", format))).toEqual(["not-a-time 2 “1” “undefined”"]);
     const below = readLog("Logger,7\ns,t\n0,1\n", { ...titled, header: 2 });
     expect([below.lines, below.refused]).toEqual([[3], []]);
     expect(readLog("s,t\n1,1\n2,1\n", { ...titled, firstRow: 2 }).lines).toEqual([2, 3]);

@@ -45,6 +45,7 @@ describe("rows", () => {
     expect(log.rows[1]?.elapsed.toString()).toBe("5 s");
     expect(log.lines).toEqual([2, 4]);
     expect([...log.refused, ...log.notes]).toEqual([]);
+    expect(log).not.toHaveProperty("started"); // the file has no dates
   });
 
   it("come from columns by title or number, in units themselves or by name, and from words", () => {
