@@ -49,6 +49,19 @@ function known<T>(figure: T | undefined): T {
 const finding = ({ cautions }: VacuumDecayAssessment, code: string) =>
   cautions.find((one) => one.kind === "finding" && one.code === code);
 
+// What assessVacuumDecay says that it follows, in the order in which it is needed.
+it("the sources are that of the policy, then those of the judgment", () => {
+  const { sources } = assess(log(() => 300));
+  expect(sources[0]).toEqual(acceptancePolicies.commonPractice500.source);
+  expect(sources.slice(1).map(({ source }) => source)).toEqual([
+    "jcgm-106-2012",
+    "burnham-anderson-2002",
+    "vacuum-handbook",
+    "wagner-pruss-2002",
+    "iapws-r14-08",
+  ]);
+});
+
 describe("what is set aside", () => {
   const spiked = log(() => 300);
   spiked[60] = { elapsed: second(300), pressure: micron(0) };

@@ -415,6 +415,22 @@ describe("what a cause claims", () => {
     expect(slow(assess(log((t) => 300 - 2000 * Math.expm1(-t / 200), 900)))).toBeUndefined();
   });
 
+  // 6 and 9 micron a minute beside 400 micron of water: one above a limit of 3, the other below the usual 10
+  it("says it of a steady rise too that is told beside moisture alone", () => {
+    const beside = (perSecond: number) => (t: number) =>
+      300 + perSecond * t - 400 * Math.expm1(-t / 200);
+    const [proven, within] = [
+      assess(log(beside(0.1), 600), { leakLimit: micronPerMinute(3) }),
+      assess(log(beside(0.15), 900)),
+    ];
+    expect([proven.cause, within.cause]).toEqual(["moisture", "moisture"]);
+    expect(codes(proven)).toContain("leak-proven");
+    expect(codes(within)).toContain("leak-within-limit");
+    for (const { assumptions } of [proven, within]) {
+      expect(assumptions.map(({ code }) => code)).toContain("vacuum-decay.no-slow-water");
+    }
+  });
+
   it("says of moisture how much rose by it, without the equalization before", () => {
     // 250 micron within seconds, then 900 micron of water
     const course = (t: number) => 300 - 250 * Math.expm1(-t / 6) - 900 * Math.expm1(-t / 200);
