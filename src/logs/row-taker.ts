@@ -8,7 +8,7 @@ import type { Columns, LogFormat } from "./log-format.ts";
 import { readerColumn } from "./reader-columns.ts";
 import type { TextRecord } from "./records.ts";
 import { type LineStatement, say } from "./statements.ts";
-import { elapsedOf, timeReader } from "./time-reader.ts";
+import { elapsedOf, type LastTime, timeReader } from "./time-reader.ts";
 
 /** A row that was taken, what the clock showed if it is the first, and what was noticed. */
 export interface TakenRow {
@@ -32,7 +32,7 @@ export function rowTaker(format: LogFormat<Columns>): (titles: Titles) => RowTak
   );
   const countsItself = timeFormat.written === "elapsed";
   let first = 0;
-  let last = Number.NEGATIVE_INFINITY;
+  let last: LastTime = { at: Number.NEGATIVE_INFINITY };
   let lastCells: readonly string[];
 
   return (titles) => {
@@ -56,8 +56,8 @@ export function rowTaker(format: LogFormat<Columns>): (titles: Titles) => RowTak
       const time = readTime(timeAt.map((at) => cells[at] ?? "").join(" "), line, last);
       if ("code" in time) return time;
       const { at, unit, wall, mayBeSet = false, note } = time;
-      if (at < last) return say("logs.time-goes-back", { line, by: second(last - at) });
-      if (at === last) {
+      if (at < last.at) return say("logs.time-goes-back", { line, by: second(last.at - at) });
+      if (at === last.at) {
         return say(sameCells(cells, lastCells) ? "logs.duplicate" : "logs.same-time", { line });
       }
       const values: Record<string, unknown> = {};
@@ -66,9 +66,9 @@ export function rowTaker(format: LogFormat<Columns>): (titles: Titles) => RowTak
         if ("code" in cell) return cell;
         values[name] = cell.value;
       }
-      const isFirst = last === Number.NEGATIVE_INFINITY;
+      const isFirst = last.at === Number.NEGATIVE_INFINITY;
       if (isFirst && !countsItself) first = at;
-      [last, lastCells] = [at, cells];
+      [last, lastCells] = [{ at, wall }, cells];
       const gap = gapBefore(at, line, mayBeSet);
       const notes = [note, gap].filter((one) => one !== undefined);
       const row = { elapsed: elapsedOf(at - first, unit), ...values };

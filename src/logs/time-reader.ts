@@ -25,8 +25,14 @@ export type ReadTime =
     }
   | LineStatement;
 
-/** Reads the time of one row after the other. `last` is the time of the row that was taken before. */
-export type TimeReader = (cell: string, line: number, last: number) => ReadTime;
+/** The time of the row that was taken before, and what the clock showed; before the first row, -Infinity. */
+export interface LastTime {
+  readonly at: number;
+  readonly wall?: number | undefined;
+}
+
+/** Reads the time of one row after the other. */
+export type TimeReader = (cell: string, line: number, last: LastTime) => ReadTime;
 
 const day = 86_400;
 
@@ -49,9 +55,9 @@ export function timeReader(format: TimeFormat, marks: CellMarks): TimeReader {
       return (cell, line, last) => {
         const seconds = secondsOf(cell, 24);
         if (seconds === undefined) return refused(line, cell);
-        const at = Math.max(0, Math.floor(last / day)) * day + seconds;
+        const at = Math.max(0, Math.floor(last.at / day)) * day + seconds;
         const time = { at, unit: second, mayBeSet: true };
-        if (last - at <= day / 2) return time;
+        if (last.at - at <= day / 2) return time;
         return { ...time, at: at + day, note: say("logs.past-midnight", { line }) };
       };
     }
@@ -83,7 +89,6 @@ function dateReader(
   const orders = ["year-month-day", "day-month-year", "month-day-year"] as const;
   const order = oneOf("format.time.order", format.order, orders);
   const passed = zoneClock(zone);
-  let wasSecond = false;
   return (cell, line, last) => {
     const moment = momentOf(cell, order);
     if (!moment) return refused(line, cell);
@@ -94,10 +99,10 @@ function dateReader(
       const where = { column: { verbatim: String(column) }, cell: { verbatim: cell } };
       return say("logs.skipped-hour", { line, ...where });
     }
-    const at = times.find((one) => one > last) ?? (times.at(-1) as number);
-    const isSecond = at !== first;
-    const note = isSecond && !wasSecond ? { note: say("logs.clock-set-back", { line }) } : {};
-    wasSecond = isSecond;
+    const at = times.find((one) => one > last.at) ?? (times.at(-1) as number);
+    // The second of two moments, and the row before was still in the first offset.
+    const isSetBack = at !== first && wall - at !== (last.wall as number) - last.at;
+    const note = isSetBack ? { note: say("logs.clock-set-back", { line }) } : {};
     const mayBeSet = zone === "wall-clock" && offset === undefined;
     return { at, unit: second, wall, mayBeSet, ...note };
   };

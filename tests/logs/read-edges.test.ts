@@ -186,6 +186,14 @@ describe("times", () => {
       ["clock-set-back 2"],
       "2026-10-25T02:50:00",
     ]);
+    const refused = ["02:50,1", "02:10,x", "02:20,1", "02:25,x", "02:30,1"];
+    const log = readLog(refused.map((row) => `25.10.2026 ${row}\n`).join(""), {
+      ...format,
+      time: { ...zoned, column: 1 } as TimeFormat,
+    });
+    expect(log.notes.map(({ code, values }) => `${code} ${values.line}`)).toEqual([
+      "logs.clock-set-back 3",
+    ]);
   });
 });
 
