@@ -131,6 +131,12 @@ it.each<[said: string, at: Change, beyond: Change]>([
     charges(0.4, { "equipment.capacity": kW(10), "equipment.refrigerant": "R-290" }),
     charges(0.39, { "equipment.capacity": kW(10), "equipment.refrigerant": "R-290" }),
   ],
+  // Of one that nobody knows, the least that any has.
+  [
+    "factory-charge-odd equipment.factoryCharge",
+    charges(0.4, { "equipment.capacity": kW(10), "equipment.refrigerant": "R-999" }),
+    charges(0.39, { "equipment.capacity": kW(10), "equipment.refrigerant": "R-999" }),
+  ],
   // More than six tenths of the factory charge added.
   [
     "added-large charge.added",

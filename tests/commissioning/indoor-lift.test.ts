@@ -25,6 +25,10 @@ describe("the height between indoor units", () => {
   it("is not known where a height is not, nor with one indoor unit", () => {
     expect(between(at(5, "below"))).toBeUndefined();
     expect(between(at(5, "below"), {})).toBeUndefined();
+    // The third may hang higher than both.
+    expect(between(at(5, "below"), at(2, "below"), {})).toBeUndefined();
+    const unsaid = { tubing: { lift: m(7) } };
+    expect(between(at(5, "below"), at(2, "below"), unsaid)).toBeUndefined();
     expect(between(at(5, "below"), { ...at(1, "above"), serves: "branch-box" })).toBeUndefined();
   });
 });

@@ -1,7 +1,7 @@
 // A figure that no check can use is named by its own field, which the app marks: not by the part around it, and not by
 // another. Negative lengths, masses and accuracies, and figures a million times too large, are wrong by what they are.
 import type { InstallationRecord } from "hvac-install-math/commissioning";
-import { ft, isQuantity, oz, ozPerFt, type Quantity } from "hvac-install-math/quantity";
+import { ft, inch, isQuantity, oz, ozPerFt, type Quantity } from "hvac-install-math/quantity";
 import { expect, it } from "vitest";
 import { known } from "../../src/quantity/known.ts";
 import { rich } from "../report/rich-record.ts";
@@ -70,8 +70,11 @@ it("names a figure of the second of three runs, and of its own manual, at that r
   }
 });
 
-it("names a rate of the manual at the manual, where no run has its own", () => {
-  const record = changed({ "equipment.manual.chargeRate": ozPerFt(-0.22) }, threeHeads);
+it.each<[string, unknown]>([
+  ["equipment.manual.chargeRate", ozPerFt(-0.22)], // no run has its own
+  ["instruments.tape.accuracy", inch(-0.5)], // each run and their total are measured with it
+])("names %s of all runs there, and nowhere else", (path, wrong) => {
+  const record = changed({ [path]: wrong }, threeHeads);
   const found = assessInstallation(record).steps.flatMap(({ problems }) => problems);
-  expect([...new Set(found.map(({ path }) => path))]).toEqual(["equipment.manual.chargeRate"]);
+  expect([...new Set(found.map((one) => one.path))]).toEqual([path]);
 });
