@@ -78,3 +78,16 @@ it.each([
   const [reason] = found("connected-units", changes)?.reasons ?? [];
   expect(reason?.values).toMatchObject({ total: watt(7800), limit: kW(limit) });
 });
+
+// What is connected together is known once the plate of every head is.
+it.each([[[]], [[{}]], [undefined]])(
+  "asks for the capacity of a head of which %j is recorded",
+  (units) => {
+    const heads = { "runs[0].indoorUnits[0].capacity": watt(2600), "runs[1].indoorUnits": units };
+    const manual = { "equipment.manual.mostConnected": kW(8) };
+    const { missing } = assessInstallation(changed({ ...heads, ...manual }, threeHeads));
+    expect(missing).toContain("runs[1].indoorUnits[0].capacity");
+    expect(missing).not.toContain("runs[0].indoorUnits[0].capacity");
+    expect(outcome("connected-units", { ...heads, ...manual })).toBeUndefined();
+  },
+);
