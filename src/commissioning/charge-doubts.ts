@@ -56,8 +56,10 @@ export function doubtsOfCharge(job: Job, rule: Later<ChargeAssessment>): Trial[]
       doubt("equipment.factoryCharge", say("commissioning.factory-charge-is-maximum", values)),
     );
   }
-  const largest = new Quantity(largestMaximum * factoryCharge.si, factoryCharge.unit);
-  if (!doubts.some(({ path }) => path === "equipment.factoryCharge")) {
+  if (factoryCharge.si <= 0) return doubts; // it is refused
+  const isDoubted = doubts.some(({ path }) => path === "equipment.factoryCharge");
+  if (maximumCharge && !isDoubted && maximumCharge.si / largestMaximum > factoryCharge.si) {
+    const largest = new Quantity(largestMaximum * factoryCharge.si, factoryCharge.unit);
     doubts.push(...oddFigure("equipment.maximumCharge", maximumCharge, [factoryCharge, largest]));
   }
   if (!added || added.si <= 0) return doubts;

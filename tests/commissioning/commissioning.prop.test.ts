@@ -5,11 +5,19 @@ import {
   type InstallationRecord,
   recordRevision,
 } from "hvac-install-math/commissioning";
-import { degF, ft, ftLb, isInvalidInputError, micron } from "hvac-install-math/quantity";
+import {
+  degF,
+  ft,
+  ftLb,
+  isInvalidInputError,
+  isQuantity,
+  kg,
+  micron,
+} from "hvac-install-math/quantity";
 import { expect, it } from "vitest";
 import { assessInstallation } from "./assess.ts";
 import { complete } from "./complete-record.ts";
-import { faults, pathsOf, put, textOf } from "./mutated-record.ts";
+import { at, faults, pathsOf, put, textOf } from "./mutated-record.ts";
 
 type Path = readonly (string | number)[];
 /** The parts of a record that a pass stands on. */
@@ -151,4 +159,23 @@ it("any chain of amendments can be walked back to the first record", () => {
     }),
     { numRuns: 60 },
   );
+});
+
+// The largest double, IEEE 754: whatever is made of it must not become infinite.
+it("a figure as large as a number can be leaves no record without a verdict", () => {
+  const largest = [Number.MAX_VALUE, -Number.MAX_VALUE];
+  const wrong = paths.flatMap((path) => {
+    const figure = at(complete, path);
+    if (!isQuantity(figure)) return [];
+    return largest.flatMap((value) => {
+      try {
+        return [put(complete, path, figure.unit(value))];
+      } catch {
+        return []; // no quantity is that large in SI
+      }
+    });
+  });
+  const charge = put(complete, ["equipment", "factoryCharge"], kg(Number.MAX_VALUE));
+  expect(wrong.length).toBeGreaterThan(100);
+  for (const record of [...wrong, charge]) textOf(assess(record));
 });
