@@ -1,7 +1,7 @@
 // Stryker's test runner for this house. Vitest loads some three hundred files anew for every mutant; here all tests of a
 // module are bundled once, and each mutant gets a process of its own, which runs the test files that reach it until one
 // of their tests fails. So a mutant in what is made at load time, or made once and kept, is tried like any other, and one
-// that never ends is stopped by the time of the processor that it takes, which a busy machine does not change.
+// that never ends is stopped by the time of the processor that a test file takes, which a busy machine does not change.
 import { spawn } from "node:child_process";
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
@@ -68,9 +68,9 @@ class BundledTests {
     // First what is quick and noticed other changes of the same source.
     const rank = (file) => this.seconds[file] / (0.1 + (kills.get(file) ?? 0));
     const files = [...reaching].sort((a, b) => rank(a) - rank(b));
-    const allowed = 5 + 4 * files.reduce((sum, file) => sum + this.seconds[file], 0);
-    const { failure, hitCount, error } = await this.run({ files, mutant: id, hitLimit }, allowed);
-    const endless = hitCount > hitLimit || error === "SIGXCPU" || error === "SIGKILL";
+    const allowed = files.map((file) => 5 + 4 * this.seconds[file]);
+    const { failure, hitCount, error } = await this.run({ files, allowed, mutant: id, hitLimit });
+    const endless = hitCount > hitLimit || error === "SIGKILL";
     if (endless) return { status: "timeout", reason: error ?? `reached ${hitCount} times` };
     const nrOfTests = files.length;
     if (failure === undefined && error === undefined) return { status: "survived", nrOfTests };
@@ -79,11 +79,10 @@ class BundledTests {
     return { status: "killed", killedBy: [file], failureMessage: message, nrOfTests };
   }
 
-  /** A process that took more than these seconds of the processor is ended. */
-  run(task, seconds = 3600) {
-    const limited = ["-c", `ulimit -t ${Math.ceil(seconds)}; exec "$@"`, "bash"];
+  /** Runs test files in a process of their own, which ends itself where one takes longer than it is allowed. */
+  run(task) {
     const told = JSON.stringify({ script: this.script, namespace, ...task });
-    const started = spawn("bash", [...limited, process.execPath, child, told], {
+    const started = spawn(process.execPath, [child, told], {
       stdio: ["ignore", "ignore", "pipe", "pipe"],
     });
     const out = { 2: "", 3: "" };

@@ -2,8 +2,9 @@
 import { existsSync, readFileSync, writeFileSync, writeSync } from "node:fs";
 import { createRequire } from "node:module";
 import { Script } from "node:vm";
+import { Worker } from "node:worker_threads";
 
-const { script, files, namespace, mutant, hitLimit, keep } = JSON.parse(process.argv[2]);
+const { script, files, allowed, namespace, mutant, hitLimit, keep } = JSON.parse(process.argv[2]);
 const state = { hitCount: 0, hitLimit, activeMutant: mutant };
 globalThis[namespace] = state;
 
@@ -43,16 +44,34 @@ const runner = {
   },
 };
 
-const before = process.cpuUsage();
-for (const path of files) {
+const used = () => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1e6;
+};
+const end = new Float64Array(new SharedArrayBuffer(8));
+if (allowed) {
+  // A thread beside the tests, as one of them may never come back.
+  const watch = () => {
+    const end = require("node:worker_threads").workerData;
+    setInterval(() => {
+      const { user, system } = process.cpuUsage();
+      if ((user + system) / 1e6 > end[0]) process.kill(process.pid, "SIGKILL");
+    }, 100);
+  };
+  end[0] = Infinity;
+  new Worker(`(${watch})()`, { eval: true, workerData: end });
+}
+
+const before = used();
+for (const [i, path] of files.entries()) {
+  end[0] = used() + (allowed?.[i] ?? 0);
   const [file] = await startTests([path], runner);
   if (file.result?.state === "fail")
     failure ??= { file: path, message: file.result.errors?.[0]?.message ?? "cannot be loaded" };
   if (failure !== undefined) break;
 }
 if (keep) writeFileSync(cache, compiled.createCachedData());
-const { user, system } = process.cpuUsage(before);
 const { hitCount, mutantCoverage } = state;
 const reached = mutantCoverage?.static;
-writeSync(3, JSON.stringify({ failure, hitCount, reached, seconds: (user + system) / 1e6 }));
+writeSync(3, JSON.stringify({ failure, hitCount, reached, seconds: used() - before }));
 process.exit();
