@@ -107,7 +107,7 @@ export function recordReader(separator: string): RecordReader {
       return records.splice(0);
     },
     end() {
-      if (rest !== "" || isLong) endOfLine(rest.replace("\r", ""));
+      if (rest !== "" || isLong) endOfLine(rest.replace("\r", "")); // one at most, as the last
       rest = "";
       while (open) refuseOpen();
       return records.splice(0);

@@ -53,6 +53,7 @@ describe("the scatter", () => {
     expect(log.noise).toBeLessThan(1e-12);
     expect(log.slope).toBeCloseTo(0.05, 9); // Pa/s
     expect(log.spacing).toBeCloseTo(10, 9);
+    expect(log.segment?.level).toBeCloseTo(64.5, 6); // the course, where nothing scatters about it
   });
 
   it("does not count a gap of three spacings or more", () => {
@@ -118,6 +119,30 @@ describe("the step of the display", () => {
     const gauge = { resolution: micronDifference(1) };
     expect(resolution(collected(rounded, { gauge }), 40)).toBeCloseTo(micronDifference(1).si, 9);
     expect(resolution(collected(course(9, () => 40)), 40)).toBe(0);
+    // what binary arithmetic leaves of the same figure is no change
+    expect(resolution(collected(course(9, (i) => 40 + 1e-7 * (i % 2))), 40)).toBe(0);
+  });
+
+  it("is that of rounding by hand where it is coarser, and that of the display where not", () => {
+    const rounded = course(10, (i) => micron(300 + 25 * i).si);
+    const seen = (stated: number) => {
+      const gauge = { resolution: micronDifference(stated) };
+      return resolution(collected(rounded, { gauge, spacing: 60 }), 40) / micronDifference(1).si;
+    };
+    expect([seen(1), seen(50)]).toEqual([expect.closeTo(25, 6), expect.closeTo(50, 6)]);
+  });
+
+  it("of a time that was written by hand is 8 s: common practice, no source", () => {
+    const variance = (spacing: number, n: number) => {
+      const log = collected(
+        course(10, (i) => micron(300 + 10 * i).si),
+        { spacing },
+      );
+      return 1 / binWeight(log, log.segment as never, { index: 0, n, t: 0, p: 0 });
+    };
+    // 10 micron a minute; a bin of two is no single time, and nobody writes every 50 s
+    expect(variance(60, 1) - variance(60, 2)).toBeCloseTo(((8 / 60) * micron(10).si) ** 2, 6);
+    expect(variance(50, 1) - variance(50, 2)).toBeCloseTo(0, 6);
   });
 
   it("weighs by its square over 12 however many readings a bin has", () => {
@@ -231,6 +256,18 @@ describe("a jump", () => {
       return collected(list, { gauge: { resolution: micronDifference(0) } }).steps.length;
     };
     expect([shaky(4), shaky(12)]).toEqual([0, 1]);
+  });
+
+  it("is confirmed by the next reading on the same course, and changes nothing by then", () => {
+    const down = collected(
+      course(60, (i) => 300 + 10 * i - (i < 30 ? 0 : 25)),
+      {
+        gauge: { resolution: micronDifference(0) },
+      },
+    );
+    expect(down.steps).toMatchObject([{ t: 300, change: expect.closeTo(-25, 6) }]);
+    const flat = collected(course(60, (i) => (i < 30 ? 40 : 60)));
+    expect(flat.segment).toMatchObject({ start: 300, changed: 0, last: 290 });
   });
 
   it("is twice what the course makes between two readings", () => {
