@@ -137,7 +137,7 @@ function assumptionsOf(
     const duration = minute(slowestWater(analysis.T) / 60);
     said.push(say("vacuum-decay.no-slow-water", { duration }));
   }
-  if (rows > 1 && typedByHand(log)) {
+  if (typedByHand(log)) {
     const step = new Quantity(grainOf(log), micron.difference);
     said.push(say("vacuum-decay.typed-by-hand", { rows, step }));
   }

@@ -57,6 +57,7 @@ const doubts = (
   k = 0,
   stage = segment.last >= given.hold ? over : { ...early, mayPass: false },
   fit: Partial<Analysis> = {},
+  noise = 0,
 ) => {
   const analysis = {
     segment,
@@ -72,8 +73,12 @@ const doubts = (
   };
   return [
     ...doubtsOfReadings(segment, given, k),
-    ...doubtsOfCourse(analysis as unknown as Analysis, given, 0, stage),
-  ].map(({ reason }) => ({ ...reason, code: reason.code.replace("vacuum-decay.", "") }));
+    ...doubtsOfCourse(analysis as unknown as Analysis, given, noise, stage),
+  ].map(({ reason, action }) => ({
+    ...reason,
+    code: reason.code.replace("vacuum-decay.", ""),
+    action,
+  }));
 };
 const figure = (one: ReturnType<typeof doubts>[number] | undefined, name: string) =>
   (one?.values as Record<string, { si: number }> | undefined)?.[name]?.si;
@@ -120,6 +125,15 @@ describe("a course that no model explains", () => {
     expect(found(300, 13, 2.9)).toEqual([]);
     expect(found(100, 13, 2.1).map(({ code }) => code)).toEqual(["course-unexplained"]);
     expect(found(100, 13, 1.9)).toEqual([]);
+  });
+
+  it("misses it by more than noise and half a step besides", () => {
+    // 2 micron, a noise of 1, half of a step of 4: 5 micron
+    const found = (off: number) => {
+      const fit = { misfit: 13, residual: pa(off), step: pa(4) };
+      return codes(steady(50), settings(), [flat()], 0, over, fit, pa(1));
+    };
+    expect([found(4.9), found(5.1)]).toEqual([[], ["course-unexplained"]]);
   });
 
   it("is said with how far it lies off", () => {
@@ -204,6 +218,27 @@ describe("a pressure that falls", () => {
     expect(codes(stretch(hump(17)), settings(), [flat(5)])).toEqual(["pressure-falls"]);
   });
 
+  it("is none by the mean of the last two readings alone", () => {
+    const late = { index: 99, n: 1, t: 3000, p: pa(-70) };
+    const gap = stretch([420, 410, 405, 400, 350], { last: 3000, changed: 3000, open: late });
+    expect(codes(gap, settings(), [flat(-45)])).toEqual([]);
+  });
+
+  it("is what the models fall by to their end, even at twice its uncertainty, from eight readings on", () => {
+    // 5 micron and 1 % of the last reading: 8 micron
+    const falls = (down: number, u: number, n = 11) => {
+      const T = 60 * (n - 1);
+      const endRate = { mean: -pa(down) / T, u: pa(u) / T };
+      return doubts(steady(300, n), settings(), [flat()], 0, over, { endRate });
+    };
+    const [one] = falls(20, 5);
+    expect(one?.code).toBe("pressure-falls");
+    expect(figure(one, "fall")).toBeCloseTo(pa(10), 9);
+    expect(falls(20, 6.5)).toEqual([]);
+    expect(falls(20, 5, 8).map(({ code }) => code)).toEqual(["pressure-falls"]);
+    expect(falls(20, 5, 7)).toEqual([]);
+  });
+
   it("is looked for after three minutes in a long log", () => {
     const long = (third: number) => [
       400,
@@ -225,6 +260,8 @@ describe("a rise that quickens", () => {
     expect(codes(stretch(points), settings(), [flat(3)])).toEqual([]);
     const [one] = doubts(stretch(points));
     expect(figure(one, "late")).toBeCloseTo(pa(11), 9);
+    const hold = second(600);
+    expect(one?.action).toMatchObject({ code: "vacuum-decay.hold-again", values: { hold } });
   });
 
   it("rises by more in a sixth of the time than in an earlier one, and slows down again", () => {
@@ -239,6 +276,37 @@ describe("a rise that quickens", () => {
     const quickens = (more: number) => codes(course(more), settings(), [flat(71 + more)]);
     expect(quickens(20)).toEqual(["rise-quickens"]);
     expect(quickens(10)).toEqual([]);
+  });
+
+  it("does so in its last sixth too, whose last points are averaged into one before its end", () => {
+    const rise = (i: number) => 2 * i + 4 * Math.max(0, i - 30);
+    const points = Array.from({ length: 37 }, (_, i) => 300 + rise(i));
+    const course = stretch(points, { last: 60 * 36 + 30, changed: 2190 });
+    expect(codes(course, settings(), [flat(rise(35.5))])).toEqual(["rise-quickens"]);
+  });
+
+  it("does so in sixths of two readings, and not in those of one", () => {
+    const of = (rows: number) => {
+      const middle = (2 * (rows - 1)) / 3; // as much before it, then twenty times as much for a sixth
+      const rise = (i: number) =>
+        i / rows + (Math.min(1, Math.max(0, (i - middle) / ((rows - 1) / 6))) || 0) * 40;
+      const points = Array.from({ length: rows }, (_, i) => 300 + rise(i));
+      return codes(stretch(points), settings(), [flat(rise(rows - 1))]);
+    };
+    expect([of(13), of(7)]).toEqual([["rise-quickens"], []]);
+  });
+});
+
+describe("a rise that stops at once", () => {
+  // 6 micron a minute for six minutes of twelve, then nothing: a valve before the gauge was shut
+  const shut = stretch(Array.from({ length: 25 }, (_, i) => 300 + 3 * Math.min(i, 12)));
+  const found = (bad: number, stage = over) =>
+    codes(shut, settings(), [flat(36)], 0, stage, { odds: { bad } as Analysis["odds"] });
+
+  it("is told where the verdict would pass", () => {
+    expect(found(0.09)).toEqual(["rise-stops"]);
+    expect(found(0.11)).toEqual([]);
+    expect(found(0.09, { ...over, mayPass: false })).toEqual([]);
   });
 });
 
@@ -259,7 +327,11 @@ describe("a pressure that stays", () => {
     // 0.27 micron of τ = 60 s and 1.4 of 90 s.
     const weeps = (tau: number) => [{ ...flat(), shape: 0, amplitude: pa(40), tau } as Component];
     const unsaid = settings({ isolation: "pump-valve" });
-    expect(codes(steady(300), unsaid, weeps(60))).toEqual(["too-flat"]);
+    const [one] = doubts(steady(300), unsaid, weeps(60));
+    expect(one?.code).toBe("too-flat");
+    expect(figure(one, "change")).toBeCloseTo(pa(0.27), 3);
+    const sinks = [{ ...flat(), line: true, slope: pa(-1) / 600 } as Component];
+    expect(figure(doubts(steady(300), unsaid, sinks)[0], "change")).toBe(0);
     expect(codes(steady(300), unsaid, weeps(90))).toEqual([]);
     expect(codes(steady(300), settings({ isolation: "isolation-valve" }), weeps(60))).toEqual([]);
   });
@@ -269,5 +341,7 @@ describe("a pressure that stays", () => {
     const line = (rise: number) => [{ ...flat(), line: true, slope: pa(rise) / 480 } as Component];
     expect(codes(steady(300, 9), unsaid, line(4.9), 0, early)).toEqual(["too-flat"]);
     expect(codes(steady(300, 9), unsaid, line(5.1), 0, early)).toEqual([]);
+    // from its first point on: a minute after the valve was shut, of eight
+    expect(codes(steady(300, 9), unsaid, line(5.5), 0, early, { first: 60 })).toEqual(["too-flat"]);
   });
 });

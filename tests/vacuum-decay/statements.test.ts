@@ -138,6 +138,9 @@ describe("the figures", () => {
   it("have a plateau only where there is moisture", () => {
     expect(assess(log((t) => 300 + t)).plateau).toBeUndefined();
     expect(assess(log(() => 300)).plateau).toBeUndefined();
+    // a leak in whose short watch some curves level off far ahead
+    const bent = assess(log((t) => 300 + t / 2 - 200 * Math.expm1(-t / 400), 300, 10));
+    expect([bent.cause, bent.plateau]).toEqual(["leak", undefined]);
   });
 
   it("share the evidence between leak, water and either", () => {
