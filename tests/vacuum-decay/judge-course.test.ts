@@ -21,10 +21,10 @@ const settings = settingsOf({
   isolation: "isolation-valve",
   gauge: { accuracy: percent(10) },
 });
-/** A log in micron by second, a reading each 10 s. */
-function logOf(pressure: (t: number) => number, until: number): Collector {
+/** A log in micron by second, a reading each 10 s or another spacing. */
+function logOf(pressure: (t: number) => number, until: number, spacing = 10): Collector {
   const log = createCollector(settings, 100);
-  for (let t = 0, row = 0; t <= until; t += 10) {
+  for (let t = 0, row = 0; t <= until; t += spacing) {
     collect(log, t, (pressure(t) + ((3 * t) % 7) / 10) * micron.scale, row++);
   }
   return log;
@@ -85,8 +85,8 @@ describe("the course", () => {
 });
 
 describe("what came before a step", () => {
-  const found = (rate: number, until: number) => {
-    const log = logOf((t) => 200 + (rate * t) / 60, until);
+  const found = (rate: number, until: number, spacing?: number) => {
+    const log = logOf((t) => 200 + (rate * t) / 60, until, spacing);
     return judgeBefore(log, log.segment as Segment, createWorkspace());
   };
 
@@ -109,5 +109,13 @@ describe("what came before a step", () => {
 
   it("is none for a system that was sound then, or where nothing was proven", () => {
     expect([found(0, 600), found(6, 600)]).toEqual([[], []]);
+  });
+
+  it("is none by fewer than eight readings, which prove no leak, nor by three, to which nothing is fitted", () => {
+    expect([found(200, 420, 60).length, found(200, 360, 60), found(200, 240, 120)]).toEqual([
+      1,
+      [],
+      [],
+    ]);
   });
 });
