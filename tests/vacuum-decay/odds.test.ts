@@ -40,6 +40,9 @@ describe("a leak that matters", () => {
   it("is what a blank test leaves of it", () => {
     expect(oddsOf([line(8, 0.1)], amounts, { ...reach, blank: 5 }).leak).toBeCloseTo(0, 6);
     expect(oddsOf([line(8, 0.1)], amounts, { ...reach, blank: 1 }).leak).toBeCloseTo(1, 6);
+    // cut at what the blank test let in: Φ((3 − 2 − 5)/3)/Φ((3 − 2)/3)
+    const cut = normalProbability(-4 / 3) / normalProbability(1 / 3);
+    expect(oddsOf([line(3, 3)], amounts, { ...reach, blank: 2 }).leak).toBeCloseTo(cut, 1.7);
   });
 
   it("is less sure where few readings widen the distribution", () => {
@@ -78,6 +81,13 @@ describe("water", () => {
   it("is what an equalization can not be", () => {
     expect(waterOf(model({ fast: 0, fast1: 500 }), 600, 600)).toBe(0);
     expect(waterOf(model({ fast: 0, fast1: 900 }), 600, 600)).toBe(300);
+    expect(waterOf(model({ fast: 0, fast1: 700, fast2: 200 }), 600, 600)).toBe(300);
+  });
+
+  it("is as sure as its amplitude", () => {
+    // 310 ± 20, of which 300 matter: Φ(0.5)
+    const near = model({ shape: 0, tau: 100, amplitude: 310, amplitudeU: 20 });
+    expect(oddsOf([near], amounts, reach).water).toBeCloseTo(normalProbability(0.5), 1.7);
   });
 
   it("above what matters makes the system bad without a leak", () => {

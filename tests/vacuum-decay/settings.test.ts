@@ -2,6 +2,7 @@
 import { describe, expect, it } from "vitest";
 import {
   degC,
+  type InvalidInputError,
   liter,
   m,
   micron,
@@ -116,5 +117,23 @@ describe("a leak limit", () => {
     const policy = { ...acceptancePolicies.commonPractice500, leakLimit: paM3PerS(1e-5) };
     expect(() => given({ leakLimit: paM3PerS(2e-5), policy })).toThrow("leakLimit");
     expect(given({ policy }).leakLimit.throughput).toBe(1e-5);
+    const none = { ...policy, leakLimit: paM3PerS(0) };
+    expect(() => given({ policy: none })).toThrow("policy.leakLimit");
+  });
+
+  it("that is more is refused with the most that is allowed, in the caller's kind of unit", () => {
+    const refused = (more: Partial<VacuumDecayOptions>) => {
+      try {
+        return given({ volume: liter(6), ...more });
+      } catch (error) {
+        const { bound } = error as InvalidInputError;
+        return [bound?.value, bound?.is, bound && "limit" in bound && bound.limit.toString()];
+      }
+    };
+    const rate = micronPerMinute(7);
+    expect(refused({ leakLimit: rate })).toEqual([rate, "max", micronPerMinute(5).toString()]);
+    const throughput = paM3PerS(1e-4);
+    const most = paM3PerS(micronPerMinute(10).si * 0.003);
+    expect(refused({ leakLimit: throughput })).toEqual([throughput, "max", most.toString()]);
   });
 });

@@ -404,6 +404,16 @@ describe("five readings, one a minute", () => {
   });
 });
 
+it("a checkpoint that fails says by itself that the last reading is above its limit", () => {
+  // 500 micron in ten minutes are allowed
+  const above = (rate: number, until: number) => codes(assess(log((t) => 300 + rate * t, until)));
+  expect(above(0.4, 1800)).toEqual(
+    expect.arrayContaining(["last-reading-above-limit", "rise-within-limit"]),
+  );
+  expect(above(1, 600)).toContain("rise-above-limit");
+  expect(above(1, 600)).not.toContain("last-reading-above-limit");
+});
+
 describe("what a cause claims", () => {
   it("says of a leak which water it takes to be absent, and of nothing else", () => {
     const slow = ({ assumptions }: VacuumDecayAssessment) =>
