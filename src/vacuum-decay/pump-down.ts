@@ -51,8 +51,7 @@ export function pumpDownTime(input: PumpDownInput): Quantity<"duration"> {
   const { volume, pump, tubes = [], from, to, ultimate, temperature } = objectOf("input", input);
   const V = siOf("volume", volume, "volume", { above: 0 });
   const S = siOf("pump", pump, "volumeFlow", { above: 0 });
-  const low =
-    ultimate === undefined ? 0 : siOf("ultimate", ultimate, "absolutePressure", { min: 0 });
+  const low = ultimate === undefined ? 0 : siOf("ultimate", ultimate, "absolutePressure");
   const p2 = siOf("to", to, "absolutePressure", { above: low });
   const p1 = siOf("from", from, "absolutePressure", { min: p2 });
   listOf("tubes", tubes, 100);

@@ -14,6 +14,7 @@ import {
   paM3PerS,
   pascalAbsolute,
   percent,
+  type Quantity,
   second,
 } from "hvac-install-math/quantity";
 import {
@@ -46,6 +47,9 @@ const policy = (more: Partial<AcceptancePolicy>) =>
   decay({ policy: { ...acceptancePolicies.splitManualA, ...more } });
 const checkpoint = (more: object) =>
   policy({ checkpoints: [{ at: minute(5), limit: micron(500), ...more }] });
+const hose = (length: Quantity<"length">) => decay({ hoses: { material: "rubber", length } });
+const blank = (microns: number, volume: Quantity<"volume">) =>
+  decay({ blankTest: { rate: micronPerMinute(microns), volume } });
 const tube = { bore: m(0.01), length: m(1), meanPressure: micron(500), temperature: degC(20) };
 const conductance = (more: object) => () => tubeConductance({ ...tube, ...more });
 const pump = { volume: liter(5), pump: literPerSecond(2), from: micron(1000), to: micron(500) };
@@ -145,6 +149,11 @@ describe("the arguments of vacuum decay", () => {
       decay({ leakLimit: paM3PerS(6e-5), volume: liter(1) }),
       decay({ leakLimit: paM3PerS(0), volume: liter(1) }),
     ],
+    ["hoses.length", hose(m(0)), hose(m(-0.1))],
+    ["hoses.length", hose(m(30)), hose(m(30.1))],
+    ["blankTest.rate", blank(0, liter(1)), blank(-0.1, liter(1))],
+    ["blankTest.volume", blank(1, m3(1e-6)), blank(1, m3(0))],
+    ["blankTest.volume", blank(1, m3(1)), blank(1, m3(1.1))],
     ["policy.checkpoints.length", policy({}), policy({ checkpoints: [] })],
     ["policy.target", policy({ target: micron(1) }), policy({ target: micron(0) })],
     ["policy.checkpoints[0].at", checkpoint({ at: second(1) }), checkpoint({ at: second(0) })],

@@ -8,6 +8,7 @@ import {
   micron,
   micronDifference,
   micronPerMinute,
+  minute,
   paM3PerS,
   percent,
 } from "../../src/quantity/index.ts";
@@ -91,6 +92,17 @@ describe("the step of the display", () => {
   it("is that of the last range above all of them", () => {
     expect(at(30_000)).toBeCloseTo(50, 9);
   });
+});
+
+it("a checkpoint has a limit or a rise, and the error names the two to choose from", () => {
+  const { commonPractice500: usual } = acceptancePolicies;
+  const policy = { ...usual, checkpoints: [{ at: minute(10) }] };
+  expect(() => given({ policy })).toThrow(
+    expect.objectContaining({
+      argument: "policy.checkpoints[0]",
+      allowed: "one of limit, rise",
+    }),
+  );
 });
 
 describe("a leak limit", () => {
