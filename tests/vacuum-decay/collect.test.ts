@@ -1,6 +1,6 @@
 // Which readings count, on logs whose scatter, spacing and steps are known.
 import { describe, expect, it } from "vitest";
-import { degC, micron, micronDifference } from "../../src/quantity/index.ts";
+import { degC, micron, micronDifference, percent } from "../../src/quantity/index.ts";
 import {
   binWeight,
   type Collector,
@@ -158,6 +158,23 @@ describe("the step of the display", () => {
       const weight = binWeight(log, segment as never, { index: 0, n, t: 0, p: 0 });
       expect(1 / weight).toBeCloseTo(r ** 2 / 12, 4);
     }
+  });
+
+  it("weighs by the step of the range in which its readings lie", () => {
+    // 300 micron at the start, steps of 1 micron up to 400 and of 25 above; a gauge without error
+    const fine = { upTo: micron(400), resolution: micronDifference(1) };
+    const coarse = { upTo: micron(5000), resolution: micronDifference(25) };
+    const gauge = { accuracy: percent(0), resolution: [fine, coarse] };
+    const log = collected(
+      course(50, () => micron(300).si),
+      { gauge },
+    );
+    const at = (rise: number) => {
+      const bin = { index: 0, n: 1, t: 0, p: micronDifference(rise).si };
+      return 1 / binWeight(log, log.segment as never, bin);
+    };
+    expect(at(99)).toBeCloseTo(micronDifference(1).si ** 2 / 12, 4);
+    expect(at(101)).toBeCloseTo(micronDifference(25).si ** 2 / 12, 4);
   });
 
   it("weighs scatter less the more readings a bin has, as far as neighbours differ", () => {
