@@ -127,3 +127,35 @@ it("no single decay stops where a logger paused", () => {
     { numRuns: 2000 },
   );
 });
+
+describe("no stop", () => {
+  const minutes = Array.from({ length: 25 }, (_, i) => i);
+
+  it("is a pause after which the rise goes on at half its rate", () => {
+    const spaced = Array.from({ length: 121 }, (_, i) => i / 5);
+    const paused = spaced.map((t) => 10 * Math.min(t, 12) + 5 * Math.max(0, t - 14.5));
+    expect(standstill(spaced, paused, 1)).toBeUndefined();
+    const stopped = spaced.map((t) => 10 * Math.min(t, 12));
+    expect(standstill(spaced, stopped, 1)?.at).toBeCloseTo(12, -0.3);
+  });
+
+  it("is a last reading that repeats the one before: nothing is read after the end", () => {
+    expect(standstill(minutes, [...minutes.slice(0, -1), 23], 0.01)).toBeUndefined();
+  });
+});
+
+it("a stop is found at the same place wherever the clock begins", () => {
+  const minutes = Array.from({ length: 25 }, (_, i) => i);
+  const at = (first: number) => {
+    const times = minutes.map((t) => t + first);
+    return (
+      (standstill(
+        times,
+        minutes.map((t) => 3 * Math.min(t, 18)),
+        1,
+      )?.at ?? 0) - first
+    );
+  };
+  expect(at(0)).toBeCloseTo(18, -0.3);
+  expect(at(100)).toBeCloseTo(at(0), 6);
+});
