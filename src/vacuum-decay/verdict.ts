@@ -74,8 +74,7 @@ const isStrange = (course: readonly Point[]): boolean =>
   );
 
 /** Only more time is lacking. */
-const forecast = ({ reason }: Point): boolean =>
-  reason.code.endsWith("-forecast") || reason.code === "vacuum-decay.too-few-readings";
+const forecast = ({ reason }: Point): boolean => reason.code.endsWith("-forecast");
 
 /** Before the hold is over many looks are taken: more is asked for, and some evidence. */
 function stageOf({ T, points, odds }: Analysis, { hold, policy, confidence }: Settings): Stage {

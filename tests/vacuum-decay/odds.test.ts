@@ -88,6 +88,10 @@ describe("water", () => {
     // 310 ± 20, of which 300 matter: Φ(0.5)
     const near = model({ shape: 0, tau: 100, amplitude: 310, amplitudeU: 20 });
     expect(oddsOf([near], amounts, reach).water).toBeCloseTo(normalProbability(0.5), 1.7);
+    const fading = { ...near, shape: 5, tau: 500, amplitude: 310 / Math.log(1 + 1200 / 500) };
+    const { water, outgassing } = oddsOf([fading], amounts, reach);
+    expect(water).toBeLessThan(0.9);
+    expect(outgassing).toBe(water);
   });
 
   it("above what matters makes the system bad without a leak", () => {

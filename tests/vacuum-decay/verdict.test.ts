@@ -472,4 +472,54 @@ describe("what a cause claims", () => {
     expect(codes(late)).toContain("course-unexplained");
     expect([late.outcome, late.cause]).toEqual(["inconclusive", "not-determined"]);
   });
+
+  it.each([
+    ["course-unexplained", (t: number) => 300 + (40 * t) / 60 + 20 * Math.sin(t / 20)],
+    ["rise-quickens", (t: number) => 300 + (t / 60) ** 2],
+    ["pressure-falls", (t: number) => 300 + Math.min(t, 1110 - t)],
+  ])("is nothing beside %s, and what is open stays open", (code, course) => {
+    const judged = assess(log(course, 600));
+    expect(judged.shares?.either).toBeGreaterThan(0.1);
+    expect(judged.cause).toBe("not-determined");
+    const doubts = ["course-unexplained", "rise-quickens", "pressure-falls"];
+    expect(codes(judged).filter((one) => doubts.includes(one))).toEqual([code]);
+    expect(["leak-not-excluded", "still-rising"]).toContain(
+      codes(judged).find((one) => one === "leak-not-excluded" || one === "still-rising"),
+    );
+  });
+
+  it("is dry and tight where only time is lacking", () => {
+    const sound = assess(log((t) => 300 + 3 * Math.log1p(t / 60), 300));
+    expect([sound.outcome, sound.cause]).toEqual(["inconclusive", "dry-and-tight"]);
+    expect(codes(sound)).toEqual(["rise-forecast", "dry-and-tight"]);
+  });
+
+  it("weighs water against an equalization of more than 300 micron, which is unlikely", () => {
+    // a gauge that scatters by 5 micron does not tell the two apart by their course; common practice, no source
+    const noisy = (size: number, tau: number) =>
+      assess(
+        Array.from({ length: 91 }, (_, i) => ({
+          elapsed: second(10 * i),
+          pressure: micron(
+            Math.round(100 - size * Math.expm1((-10 * i) / tau) + (5 * (((3 * i) % 7) - 3)) / 3),
+          ),
+        })),
+        { gauge: { accuracy: percent(5), resolution: micronDifference(1) } },
+      ).outcome;
+    expect([noisy(350, 60), noisy(450, 70)]).toEqual(["pass", "inconclusive"]);
+  });
+});
+
+it("what came before a step is said of what is open, not of what fails by itself", () => {
+  const stepped = (rate: number) =>
+    codes(assess(log((t) => (t < 300 ? 300 + 0.7 * t : 700 + rate * (t - 300)), 1200)));
+  expect(stepped(0.02)).toContain("found-before-step");
+  expect(stepped(1)).toContain("leak-proven");
+  expect(stepped(1)).not.toContain("found-before-step");
+});
+
+it("three readings ask for the rest of the hold", () => {
+  const { actions } = assess(log(() => 300, 120, 60));
+  const longer = { code: "vacuum-decay.watch-longer", values: { duration: minute(8), rows: 5 } };
+  expect(actions).toEqual([longer]);
 });
