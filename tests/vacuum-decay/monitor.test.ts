@@ -34,6 +34,25 @@ describe("a live verdict is renewed", () => {
     expect(evidence([0, 590, 599, 600, 601])).toEqual([0, 590, 590, 600, 600]);
   });
 
+  it("at each checkpoint of a policy of two", () => {
+    const two = {
+      ...policy,
+      checkpoints: [{ at: minute(5), limit: micron(500) }, ...policy.checkpoints],
+    };
+    const monitor = createDecayMonitor({ ambient: degC(20), policy: two });
+    const seen = [0, 290, 299, 301, 590, 599, 601].map((t) => {
+      const reading = { elapsed: second(t), pressure: micron(300 + (t % 3)) };
+      return Math.round(monitor.add(reading).evidence.in(second));
+    });
+    expect(seen).toEqual([0, 290, 290, 301, 590, 590, 601]);
+  });
+
+  it("before there is any evidence, where the first reading is set aside", () => {
+    const monitor = createDecayMonitor({ ambient: degC(20), policy });
+    const early = monitor.add({ elapsed: second(-5), pressure: micron(300) });
+    expect([early.outcome, early.evidence.in(second)]).toEqual(["inconclusive", 0]);
+  });
+
   it("after a step, from there on", () => {
     const times = Array.from({ length: 40 }, (_, i) => 10 * i);
     const after = [...times, 391, 392, 393, 394];

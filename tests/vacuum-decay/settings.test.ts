@@ -89,6 +89,17 @@ describe("the step of the display", () => {
     expect(at(20_000)).toBeCloseTo(50, 9);
   });
 
+  it("takes no range that is nothing", () => {
+    const gauge = { resolution: [undefined] } as unknown as VacuumDecayOptions["gauge"];
+    expect(() => given({ gauge })).toThrow("gauge.resolution[0]");
+  });
+
+  it("is that of the last of three ranges above all of them", () => {
+    const fine = { upTo: micron(100), resolution: micronDifference(0.1) };
+    const { resolutionAt } = given({ gauge: { resolution: [...two, fine] } });
+    expect(resolutionAt(micron(30_000).si) / micronDifference(1).si).toBeCloseTo(50, 9);
+  });
+
   it("is that of the last range above all of them", () => {
     expect(at(30_000)).toBeCloseTo(50, 9);
   });
