@@ -23,15 +23,34 @@ describe("a figure for a reader", () => {
 
   it("keeps four digits of a number, and all that stand before the decimal mark", () => {
     const show = make({ system: "SI" });
-    expect([0, 1, -1.23456, 123456.7, 0.00012344, 1e-9, 2e9].map((one) => show(one))).toEqual([
+    const numbers = [0, -0, 1, -1.23456, 123456.7, 1234567, 12345678, 0.00012344, 1e-9, 2e9];
+    expect(numbers.map((one) => show(one))).toEqual([
+      "0",
       "0",
       "1",
       "−1.235",
       "123457",
+      "1234567",
+      "1.235E7",
       "0.0001234",
       "1E−9",
       "2E9",
     ]);
+  });
+
+  it("has the digits and marks of a locale, small and large, and never a negative zero", () => {
+    const show = make({ system: "inch-pound", locale: "de" });
+    expect([-0, 0.25, 2e9, -1.5e-8].map((one) => show(one))).toEqual([
+      "0",
+      "0,25",
+      "2E9",
+      "−1,5E−8",
+    ]);
+    expect(show(psig(118), psi(0.1))).toBe("118,0 psig");
+  });
+
+  it("takes a unit of undefined as none", () => {
+    expect(make({ system: "SI", units: { torque: undefined } })(u.ftLb(37))).toBe("50.2 N·m");
   });
 
   it("fits into a sentence, where words stay as they are", () => {
@@ -98,6 +117,7 @@ describe("a figure for a reader", () => {
     [u.inch(0.3748), u.inch(0.375), "0.3748 in", "0.3750 in"],
     [u.second(43_199.7), u.hour(12), "11 h 59 min 59.7 s", "12 h"],
     [u.percent(3.04), u.percent(3), "3.04 %", "3.00 %"],
+    [u.degF(-0.02), u.degF(0.03), "−0.02 °F", "0.03 °F"],
     [u.psi(20.04), u.kPa(138), "20.04 psi", "20.02 psi"],
     [123456.4, 123456, "123456.4", "123456"],
     [1e-9, 1.000004e-9, "1E−9", "1.000004E−9"],
@@ -114,6 +134,7 @@ describe("a figure for a reader", () => {
     expect(shown("SI", u.MPag(3.7), u.barg(38))).toEqual(["3.7 MPag", "3.8 MPag"]);
     expect(shown("inch-pound", micron(300), torr(0.5))).toEqual(["300 micron", "500 micron"]);
     expect(shown("inch-pound", micron(300), psia(14.7))).toEqual(["300 micron", "14.7 psia"]);
+    expect(shown("inch-pound", psia(14.7), micron(300))).toEqual(["14.7 psia", "300 micron"]);
     expect(shown("inch-pound", u.lb(3.25), u.oz(2))).toEqual(["3 lb 4 oz", "2.0 oz"]);
   });
 
@@ -121,6 +142,24 @@ describe("a figure for a reader", () => {
     const show = figureText({ system: "SI" });
     const both = [u.kPa(20.04), u.bar(0.2)];
     expect(both.map((it) => show(it, undefined, both))).toEqual(["20.04 kPa", "20.00 kPa"]);
+  });
+
+  it("tells masses and lengths of the SI apart in the unit of each", () => {
+    const shown = (...both: u.AnyQuantity[]) =>
+      both.map((it) => figureText({ system: "SI" })(it, undefined, both));
+    expect(shown(u.g(862.04), u.kg(0.862))).toEqual(["862.04 g", "0.86200 kg"]);
+    expect(shown(u.m(3.0004), u.m(3.0001))).toEqual(["3.0004 m", "3.0001 m"]);
+  });
+
+  it("takes no more than six digits more, and counts nothing of another kind", () => {
+    const show = figureText({ system: "SI" });
+    const near = [u.kPag(100), u.kPag(100.0000003)];
+    expect(near.map((it) => show(it, undefined, near))).toEqual([
+      "100.000000 kPag",
+      "100.000000 kPag",
+    ]);
+    expect(show(u.volt(230), undefined, [u.ampere(230.04), 230.04])).toBe("230 V");
+    expect(show(20, undefined, ["25"] as never)).toBe("20");
   });
 
   it("never shows two figures that differ alike (property)", () => {

@@ -86,6 +86,7 @@ describe("pounds and ounces", () => {
     expect(inchPound(u.oz(15.6), { resolution: u.oz(1) })).toBe("1 lb");
     expect(inchPound(u.oz(40.3), { resolution: u.oz(0.25) })).toBe("2 lb 8.25 oz");
     expect(inchPound(u.oz(40), { resolution: u.lb(0.1) })).toBe("2.5 lb");
+    expect(inchPound(u.kg(1.5), { resolution: u.g(1) })).toBe("3.307 lb");
   });
 });
 
@@ -147,6 +148,27 @@ describe("readings", () => {
     [u.mL(49), "2.990 in³", "49.00 mL"],
     [u.volt(230), "230.0 V", "230.0 V"],
     [u.degreeAngle(45), "45.0 °", "45.0 °"],
+    // NIST SP 811 (2008), appendix B.8, for the factors
+    [u.kgPerM3(40), "2.50 lb/ft³", "40.0 kg/m³"],
+    [u.lbPerCuft(70), "70.0 lb/ft³", "1121.3 kg/m³"],
+    [u.kgPerM3(0.3), "18.7 lb/1000 ft³", "0.300 kg/m³"],
+    [u.gPerM3(300), "18.7 lb/1000 ft³", "300 g/m³"],
+    [u.mPerSecond(4), "787 ft/min", "4.00 m/s"],
+    [u.ftPerMinute(900), "900 ft/min", "4.57 m/s"],
+    [u.kgPerHour(120), "264.6 lb/h", "120.0 kg/h"],
+    [u.ozPerYear(0.2), "0.20 oz/yr", "5.7 g/yr"],
+    [u.kgPerSecond(0.03), "238.1 lb/h", "0.0300 kg/s"],
+    [u.cfm(4), "4.00 cfm", "6.80 m³/h"],
+    [u.literPerHour(1.2), "0.317 gal/h", "1.20 L/h"],
+    [u.literPerSecond(2), "4.24 cfm", "2.00 L/s"],
+    [u.m3PerSecond(0.5), "1059 cfm", "0.500 m³/s"],
+    [u.psiPerHour(1.5), "1.50 psi/h", "2.873 Pa/s"],
+    [u.micronPerMinute(10), "10 micron/min", "0.0222 Pa/s"],
+    [u.kPaPerHour(12), "1.74 psi/h", "12.00 kPa/h"],
+    [u.ohmPerKft(1.24), "1.240 Ω/kft", "4.07 Ω/km"],
+    [u.newtonMeter(50), "36.9 ft·lb", "50.0 N·m"],
+    [u.btuPerLb(85), "85.0 Btu/lb", "197.7 kJ/kg"],
+    [u.btuPerLbF(0.4), "0.400 Btu/(lb·°F)", "1.675 kJ/(kg·K)"],
     [u.psig(1e300), "1E300 psig", "6.89475729317E300 kPag"],
   ])("%s is shown as %s and %s", (quantity, imperial, metric) => {
     expect(inchPound(quantity)).toBe(imperial);
