@@ -52,9 +52,9 @@ export interface CondensatePumpAssessment extends Verdict<CondensatePumpCause> {
   readonly flowAtLift: Quantity<"volumeFlow">;
   /** Flow that is needed: margin times condensate. */
   readonly requiredFlow: Quantity<"volumeFlow">;
-  /** Share of the time that the pump runs; only where it keeps up. */
+  /** Share of the time that the pump runs; only where it moves more than the condensate. */
   readonly dutyCycle?: Quantity<"ratio"> | undefined;
-  /** Time from start to start; only where a reservoir was given and the pump keeps up. */
+  /** Time from start to start; only where a reservoir was given and the pump moves more than the condensate. */
   readonly startInterval?: Quantity<"duration"> | undefined;
 }
 
@@ -104,9 +104,9 @@ export function assessCondensatePump(input: CondensatePumpInput): CondensatePump
     flowAtLift: new Quantity(flow, condensate.unit),
     requiredFlow: new Quantity(required, condensate.unit),
   };
-  const keepsUp = flow > inflow;
+  const empties = !isAtMost(flow, inflow);
   // Fills in V/inflow, empties in V/(flow − inflow).
-  const interval = volume && keepsUp ? volume / inflow + volume / (flow - inflow) : undefined;
+  const interval = volume && empties ? volume / inflow + volume / (flow - inflow) : undefined;
   const values = { lift, flow: figures.flowAtLift, required: figures.requiredFlow };
   const reasons = {
     "keeps-up": say("condensate.pump-keeps-up", values),
@@ -121,11 +121,11 @@ export function assessCondensatePump(input: CondensatePumpInput): CondensatePump
     ...(cause && { cause }),
     reasons: [reasons[cause ?? "keeps-up"] as CondensateStatement],
     assumptions: [say("condensate.pump-margin", { margin }), say("condensate.pump-curve-straight")],
-    cautions: drainCautions({ pumped: true }),
+    cautions: drainCautions(),
     actions: cause ? [say("condensate.other-pump", { lift, required: values.required })] : [],
     sources: [cite("common-practice")],
     ...figures,
-    ...(keepsUp && { dutyCycle: percent((100 * inflow) / flow) }),
+    ...(empties && { dutyCycle: percent((100 * inflow) / flow) }),
     ...(interval && { startInterval: minute(interval / 60) }),
   });
 }
@@ -147,8 +147,9 @@ function curveOf(curve: readonly PumpPoint[]): Point[] {
 
 /** Below the first point its flow; between two points a straight line; beyond the last nothing. */
 function flowAt(curve: readonly Point[], h: number): number {
-  const next = curve.findIndex(([lift]) => lift >= h);
+  const next = curve.findIndex(([lift]) => isAtMost(h, lift));
   const [point, before] = [curve[next], curve[next - 1]];
   if (!point || !before) return point?.[1] ?? 0;
-  return before[1] + ((point[1] - before[1]) * (h - before[0])) / (point[0] - before[0]);
+  const along = (Math.min(h, point[0]) - before[0]) / (point[0] - before[0]);
+  return before[1] + (point[1] - before[1]) * along;
 }

@@ -88,21 +88,23 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
   const outcome = passes ? "pass" : fails ? "fail" : "inconclusive";
   const missing = passes ? 0 : Math.max(0, asked - slope.value.si);
   // The codes differ only where the level tells that the slope lies between their figures.
-  const between = !required && against(least) === "pass" && against(strict) === "fail";
+  const missesStrict = against(strict) === "fail";
+  const between = missesStrict && against(least) === "pass";
+  const near = missesStrict ? least : strict;
   const rises = slope.value.si + slope.expandedUncertainty.si < 0;
-  const missingFall = run && new Quantity(missing * span, run.unit);
+  const short = run && { fall: new Quantity(missing * span, run.unit), run };
   return verdict({
     outcome,
     ...(fails && { cause: rises ? ("rises" as const) : ("too-flat" as const) }),
-    reasons: [reasonOf(outcome, slope, strict, { between, rises })],
+    reasons: [reasonOf(outcome, slope, strict, { between, near, rises })],
     assumptions: slopeAssumptions(slope.standardUncertainty.si === 0, !required),
     cautions: [...steeperThanUsual(slope), ...drainCautions(route), ...flatterThanCode(asked)],
     actions: passes
       ? []
       : [
           fails
-            ? missingFall && run
-              ? say("condensate.increase-fall", { fall: missingFall, run })
+            ? short
+              ? say("condensate.increase-fall", short)
               : say("condensate.increase-slope", { required: strict })
             : between
               ? say("condensate.ask-code", { required: strict })
@@ -111,16 +113,23 @@ export function assessDrainSlope(input: DrainSlopeInput): DrainSlopeAssessment {
     sources: [...slopeCitations(), cite("jcgm-106-2012", "8.3")],
     slope,
     required: strict,
-    ...(missingFall && { missingFall }),
+    ...(short && { missingFall: short.fall }),
   });
 }
 
-/** Why the slope is right, wrong, or open; `between` where the codes print two figures and it lies between them for sure. */
+/**
+ * Why the slope is right, wrong, or open: `between` where the codes print two figures and it lies between them for sure,
+ * else `near` to one of them.
+ */
 function reasonOf(
   outcome: Outcome,
   { value, expandedUncertainty }: Estimate<"ratio">,
   required: Quantity<"ratio">,
-  { between, rises }: { readonly between: boolean; readonly rises: boolean },
+  {
+    between,
+    near,
+    rises,
+  }: { readonly between: boolean; readonly near: Quantity<"ratio">; readonly rises: boolean },
 ): CondensateStatement {
   const values = { slope: value, uncertainty: expandedUncertainty, required };
   if (outcome === "pass") return say("condensate.falls-enough", values);
@@ -129,5 +138,5 @@ function reasonOf(
   }
   return between
     ? say("condensate.codes-differ", { ...values, least: percent(1) })
-    : say("condensate.slope-near", values);
+    : say("condensate.slope-near", { ...values, required: near });
 }

@@ -68,9 +68,9 @@ export function assessIndoorUnitPitch(input: IndoorUnitPitchInput): IndoorUnitPi
   if (maximum !== undefined) siOf("maximum", maximum, "ratio", { min: low, below: 1 });
   const pitch = slopeOf(reading);
   const outcome = slopeOutcome(pitch, minimum, maximum, confidence);
-  const y = pitch.value.si;
-  const isLow = y < low;
-  const cause = !isLow ? "too-much" : y < 0 ? "away-from-drain" : "too-little";
+  const isLow = pitch.value.si < low;
+  const leansAway = slopeOutcome(pitch, percent(0), undefined, confidence) === "fail";
+  const cause = !isLow ? "too-much" : leansAway ? "away-from-drain" : "too-little";
   const values = { pitch: pitch.value, uncertainty: pitch.expandedUncertainty };
   const wrong: Record<IndoorUnitPitchCause, CondensateStatement> = {
     "away-from-drain": say("condensate.pitch-away", { ...values, minimum }),

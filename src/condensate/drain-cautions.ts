@@ -4,6 +4,7 @@
 import { caution } from "../assessment/caution.ts";
 import { danger, heed } from "../assessment/safety.ts";
 import { flagOf, objectOf, siOf } from "../quantity/check.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type CondensateCaution, say } from "./statements.ts";
 
@@ -57,7 +58,8 @@ export function drainCautions(route: DrainRoute = {}): readonly CondensateCautio
     if (given !== undefined) flagOf(`route.${name}`, given);
   }
   const freezes =
-    cold === undefined || siOf("route.lowestOutdoorTemperature", cold, "temperature") <= 273.15;
+    cold === undefined ||
+    isAtMost(siOf("route.lowestOutdoorTemperature", cold, "temperature"), 273.15);
   const found = [
     say("condensate.discharge"),
     say("condensate.sweating"),

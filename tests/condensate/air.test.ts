@@ -76,6 +76,20 @@ describe("the condensate of a coil", () => {
     });
     expect(rate.massFlow.si).toBe(0);
     expect(rate.sensibleHeatRatio.si).toBeCloseTo(1, 3);
+    expect(rate.isDry).toBe(true);
+  });
+
+  test("is nothing, and no cooling, where the fan runs alone", () => {
+    const rate = condensate.condensateRate({ ...coil, leaving: coil.entering });
+    expect([rate.massFlow.si, rate.totalCooling.si]).toEqual([0, 0]);
+    expect([rate.sensibleHeatRatio.si, rate.isDry]).toEqual([1, true]);
+  });
+
+  test("is all of the cooling where the air leaves as warm as it came", () => {
+    const leaving = { ...room, relativeHumidity: q.percent(40) };
+    const rate = condensate.condensateRate({ ...coil, leaving });
+    expect(rate.sensibleHeatRatio.si).toBe(0);
+    expect(rate.massFlow.si).toBeGreaterThan(0);
   });
 
   test("refuses leaving air that is warmer or wetter, which swapped sensors show", () => {
@@ -101,6 +115,16 @@ describe("the condensate of a coil", () => {
     const each = (1.006 + 1.86 * found.enteringHumidityRatio.si) * (20 / 1.8);
     expect(found.totalCooling.in(q.kW)).toBeCloseTo(found.dryAirFlow.si * each, 6);
     expect(condensate.condensateRate(coil).isDry).toBe(false);
+
+    // Saturated air holds 0.0223 kg/kg at 80 °F and 0.0111 at 60 °F (psychrometric tables, from memory): 3 points of both
+    // are 0.0010, so that 0.0053 is just as wet, which is 48 % at 60 °F.
+    const behind = (humidity: number) => () =>
+      condensate.condensateRate({
+        ...dry,
+        leaving: { dryBulb: q.degF(60), relativeHumidity: q.percent(humidity) },
+      });
+    expect(behind(47)().isDry).toBe(true);
+    expect(argumentOf(behind(49.5))).toBe("leaving");
   });
 
   test("names the bad argument", () => {

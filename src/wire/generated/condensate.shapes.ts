@@ -259,9 +259,10 @@ export function CondensatePumpAssessmentShape(): Shape {
       sources: "Where the rules and figures come from.",
       flowAtLift: "Flow at the lift; 0 beyond the curve.",
       requiredFlow: "Flow that is needed: margin times condensate.",
-      dutyCycle: "Share of the time that the pump runs; only where it keeps up.",
+      dutyCycle:
+        "Share of the time that the pump runs; only where it moves more than the condensate.",
       startInterval:
-        "Time from start to start; only where a reservoir was given and the pump keeps up.",
+        "Time from start to start; only where a reservoir was given and the pump moves more than the condensate.",
     },
   }));
 }
