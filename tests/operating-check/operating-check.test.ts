@@ -281,6 +281,7 @@ describe("a gauge set", () => {
     expect(assess({ retardTo: psig(200) })).toBe("retardTo");
     expect(assess({ fullScale: psig(0) })).toBe("fullScale");
     expect(assess({ hoseWorkingPressure: undefined })).toBe("hoseWorkingPressure");
+    expect(assess({ hoseWorkingPressure: psig(0) })).toBe("hoseWorkingPressure");
     expect(assess({ highestPressure: psig(-5) })).toBe("highestPressure");
     expect(assess({ highestPressure: psia(400) })).toBe("highestPressure");
   });
@@ -452,6 +453,9 @@ describe("the target superheat of an orifice", () => {
     expect(at(95, 64)).toBe("do-not-charge-by-superheat");
     expect(at(85, 62)).toBeCloseTo(6, 9);
     expect(at(95, 66)).toBeCloseTo(8, 9);
+    const dashBelow = { ...chart, targets: [chart.targets[0], ["-", "-", "-"], chart.targets[2]] };
+    expect(at(75, 62, { chart: dashBelow })).toBeCloseTo(13, 9);
+    expect(at(76, 62, { chart: dashBelow })).toBe("do-not-charge-by-superheat");
   });
 
   test("ends where the chart ends", () => {
@@ -466,6 +470,9 @@ describe("the target superheat of an orifice", () => {
     expect(named({ indoorWetBulbs: [degF(66), degF(62)] })).toBe("chart.indoorWetBulbs[1]");
     expect(named({ targets: [[]] })).toBe("chart.targets[0][1]");
     expect(named({ targets: undefined })).toBe("chart.targets[0][1]");
+    expect(named({ targets: [] })).toBe("chart.targets[0][1]");
+    const negative = [chart.targets[0], [deltaF(6), deltaF(-1), deltaF(23)], chart.targets[2]];
+    expect(named({ targets: negative })).toBe("chart.targets[1][1]");
     const bad = [["x", "x"], ["x", "x"], []];
     expect(named({ targets: bad })).toBe("chart.targets[0][1]");
     expect(argumentOf(() => at(80, 66, { chart, indoorWetBulb: deltaK(66) }))).toBe(
