@@ -153,20 +153,23 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
     target: needed("target", target),
     tolerance: needed("tolerance", tolerance),
     instruments: input.instruments,
-    ...(confidence !== undefined && { confidence }),
+    confidence,
   } satisfies LineAssessmentInput;
   const judged = (bySuperheat ? assessSuperheat : assessSubcooling)(refrigerant, line);
   const { result, saturationTemperature, assumptions, sources } = judged;
-  const floor = bySuperheat ? aboveFloor(result, confidence) : undefined;
-  const outcome = overallOutcome([judged.outcome, floor?.outcome ?? "pass"]);
-  const cause = floor?.outcome === "fail" ? "liquid-to-compressor" : judged.cause;
+  const parts = [...(bySuperheat ? belowFloor(result, confidence) : []), judged];
+  const outcome = overallOutcome(parts.map((part) => part.outcome));
+  // The deciding part first; the floor where both decide.
+  const decides = (part: Part) => Number(part.outcome === outcome);
+  parts.sort((one, other) => decides(other) - decides(one));
+  const cause = parts[0]?.cause;
   return verdict({
     outcome,
-    ...(outcome === "fail" && cause && { cause }),
-    reasons: [...(floor ? [floor.reason] : []), ...judged.reasons, reason],
+    ...(cause && { cause }),
+    reasons: [...parts.flatMap((part) => part.reasons), reason],
     assumptions,
     cautions: [...cautions, ...judged.cautions],
-    actions: [...(floor ? [floor.action] : []), ...(judged.actions ?? [])],
+    actions: parts.flatMap((part) => part.actions ?? []),
     sources: [...sources, manual],
     method,
     result,
@@ -174,31 +177,34 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
   });
 }
 
+type Part = Pick<ChargeByGaugeAssessment, "outcome" | "cause" | "reasons" | "actions">;
+
 /** What is said where superheat is not surely above the floor; nothing where it is. */
-function aboveFloor(
+function belowFloor(
   { value, standardUncertainty }: Estimate<"temperatureDifference">,
   confidence: number | undefined,
-) {
-  const least = deltaF(5); // manufacturers' manuals
-  const { outcome } = conformity({
-    value,
-    standardUncertainty,
-    lowerLimit: least,
-    ...(confidence !== undefined && { confidence }),
-  });
-  const values = { superheat: value, least: least.as(value.unit) };
-  if (outcome === "pass") return undefined;
+): readonly Part[] {
+  const lowerLimit = deltaF(5); // manufacturers' manuals
+  const { outcome } = conformity({ value, standardUncertainty, lowerLimit, confidence });
+  const least = lowerLimit.as(value.unit);
+  const values = { superheat: value, least };
+  if (outcome === "pass") return [];
   return outcome === "fail"
-    ? {
-        outcome,
-        reason: say("operating-check.superheat-below-floor", values),
-        action: say("operating-check.stop-liquid"),
-      }
-    : {
-        outcome,
-        reason: say("operating-check.superheat-near-floor", values),
-        action: say("operating-check.read-near-floor-again", { least: values.least }),
-      };
+    ? [
+        {
+          outcome,
+          cause: "liquid-to-compressor",
+          reasons: [say("operating-check.superheat-below-floor", values)],
+          actions: [say("operating-check.stop-liquid")],
+        },
+      ]
+    : [
+        {
+          outcome,
+          reasons: [say("operating-check.superheat-near-floor", values)],
+          actions: [say("operating-check.read-near-floor-again", { least })],
+        },
+      ];
 }
 
 function needed(
