@@ -45,8 +45,8 @@ function both<K extends Kind>(...rows: Display<K>[]): Record<UnitSystem, Display
 }
 
 /**
- * Per kind and system: the unit that was entered when it is listed, otherwise the first whose `from`
- * is reached. The first row is also the unit of a product.
+ * Per kind and system: the unit that was entered when it is listed, otherwise that with the largest `from`
+ * that is reached. The first row is also the unit of a product.
  */
 export const displayUnits: Later<DisplayTable> = /* @__PURE__ */ later(() => ({
   ...readings(),
@@ -131,7 +131,7 @@ function readings() {
 function amounts() {
   return {
     length: {
-      "inch-pound": [show(u.ft, 2, 2, 1e6), show(u.inch, 3, 2)],
+      "inch-pound": [show(u.ft, 2, 2, u.ft.scale), show(u.inch, 3, 2)],
       SI: [show(u.m, 2, 2, 1), show(u.mm, 1, 3), show(u.cm, 1, 2)],
     },
     area: {
@@ -156,8 +156,8 @@ function amounts() {
     },
     duration: both(
       show(u.second, 0, 2),
-      show(u.minute, 1, 2),
-      show(u.hour, 2, 2),
+      show(u.minute, 1, 2, u.minute.scale),
+      show(u.hour, 2, 2, u.hour.scale),
       show(u.day, 2, 2),
     ),
   };

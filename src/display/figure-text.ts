@@ -72,19 +72,19 @@ export function figureText(
   }
   const numbers = numbersOf(locale, language);
   return (figure, resolution, beside = []) => {
-    const shared = resolution ? undefined : unitOfAll(figure, beside, system);
-    const text = (figure: Figure, resolution: unknown, finer: number, trim = false): string => {
+    const shared = resolution === undefined ? unitOfAll(figure, beside, system) : undefined;
+    const text = (figure: Figure, finer: number, trim = false): string => {
       if (!isQuantity(figure)) return numberText(numbers, numberOf("figure", figure), finer);
       const unit = Object.hasOwn(units, figure.kind) ? units[figure.kind] : shared;
       const options = { system, unit, resolution } as never;
       return quantityText(figure as never, options, numbers, finer, trim);
     };
+    if (resolution !== undefined) return text(figure, 0);
     const others = beside.flatMap((one) => (isAnother(figure, one) ? [inUnitOf(figure, one)] : []));
-    const isLike = (other: Figure, finer: number) =>
-      text(other, resolution, finer) === text(figure, resolution, finer);
+    const isLike = (other: Figure, finer: number) => text(other, finer) === text(figure, finer);
     let finer = 0;
     while (finer < mostFiner && others.some((one) => isLike(one, finer))) finer++;
-    return text(figure, resolution, finer, finer === 0);
+    return text(figure, finer, finer === 0);
   };
 }
 
@@ -93,11 +93,11 @@ const mostFiner = 6;
 
 /** Whether the other figure is of the same kind and differs by more than arithmetic does. */
 function isAnother(figure: Figure, other: Figure): boolean {
-  const [one, two] = [figure, other].map((it) => (isQuantity(it) ? it.si : it)) as number[];
+  const [one, two] = [figure, other].map((it) => (isQuantity(it) ? it.si : it)) as [number, number];
   if (isQuantity(figure) ? !isQuantity(other) || other.kind !== figure.kind : isQuantity(other)) {
     return false;
   }
-  if (typeof one !== "number" || typeof two !== "number") return false;
+  if (typeof two !== "number") return false;
   return Math.abs(one - two) > 1e-9 * Math.max(Math.abs(one), Math.abs(two));
 }
 

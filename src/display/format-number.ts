@@ -7,11 +7,11 @@ import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { localeOf } from "./locale.ts";
 import { languageOf, type UnitLanguage, withUnit } from "./unit-words.ts";
 
-/** Rounds to a multiple of the step, halves away from zero; never −0. */
+/** Rounds to a multiple of the step, halves away from zero. */
 export function roundTo(value: number, step: number): number {
   const steps = twelveDigits(Math.abs(value) / step);
   if (!(steps < 1e12)) return value;
-  return Math.sign(value) * twelveDigits(Math.round(steps) * step) + 0;
+  return Math.sign(value) * twelveDigits(Math.round(steps) * step);
 }
 
 /** The decimals that a step needs, at most nine: 2 for 0.25. */

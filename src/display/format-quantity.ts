@@ -8,7 +8,6 @@ import type { Quantity, Unit } from "../quantity/quantity.ts";
 import { twelveDigits } from "../quantity/twelve-digits.ts";
 import { ft, inch } from "../quantity/units/geometry.ts";
 import { oz } from "../quantity/units/mass.ts";
-import { second } from "../quantity/units/time.ts";
 import { type Display, displayUnits, type UnitSystem } from "./display-units.ts";
 import { decimalsOf, type Numbers, numbersOf, roundTo } from "./format-number.ts";
 import { feetAndInches, hoursAndMinutes, poundsAndOunces } from "./split-units.ts";
@@ -101,8 +100,8 @@ export function formatQuantity<K extends Kind>(
 
 /**
  * The text for options that were checked but for the resolution. `finer` is how many more digits it has
- * than the kind deserves; `trim` leaves zeros away behind the decimal mark of what is exact. Both without effect
- * beside a resolution.
+ * than the kind deserves, `trim` leaves zeros away behind the decimal mark of what is exact: neither beside a
+ * resolution, which decides alone.
  */
 export function quantityText<K extends Kind>(
   quantity: Quantity<K>,
@@ -139,24 +138,21 @@ function splitText<K extends Kind>(
   const step = resolution?.si;
   const stepUnit: string | undefined = resolution?.unit.symbol;
   if (kind === "duration") {
-    const seconds = step ?? (Math.abs(si) < 9.95 ? 0.1 : 1) * second.scale * 10 ** -finer;
-    const tiny = step === undefined && si !== 0 && Math.abs(si) < 1;
+    const seconds = step ?? (Math.abs(si) < 9.95 ? 0.1 : 1) * 10 ** -finer;
+    const tiny = step === undefined && Math.abs(si) < 1;
     return tiny || isBeyond(si / seconds) ? undefined : hoursAndMinutes(numbers, si, seconds);
   }
   if (system !== "inch-pound") return undefined;
   if (kind === "mass" && (stepUnit === undefined || stepUnit === oz.symbol)) {
     const ounces = twelveDigits(si / oz.scale);
     const inOunces = step === undefined ? 10 ** -(1 + finer) : twelveDigits(step / oz.scale);
-    const small = step === undefined && ounces !== 0 && Math.abs(ounces) < 1;
-    return small || isBeyond(ounces / inOunces)
-      ? undefined
-      : poundsAndOunces(numbers, ounces, inOunces);
+    return isBeyond(ounces / inOunces) ? undefined : poundsAndOunces(numbers, ounces, inOunces);
   }
-  if (kind !== "length" || (finer > 0 && step === undefined)) return undefined;
+  if (kind !== "length" || finer > 0) return undefined;
   const inches = twelveDigits(si / inch.scale);
   const denominator = denominatorFor(inches, step === undefined ? undefined : step / inch.scale);
   const inInches = stepUnit === undefined || stepUnit === inch.symbol;
-  if (!denominator || !inInches || isBeyond(inches * 64)) return undefined;
+  if (!denominator || !inInches || isBeyond(inches * denominator)) return undefined;
   return feetAndInches(numbers, inches, denominator);
 }
 
@@ -250,21 +246,21 @@ function decimalText<K extends Kind>(
 ): string {
   const value = quantity.in(unit);
   const size = Math.abs(value);
-  const magnitude = size === 0 ? 0 : Math.floor(Math.log10(size));
   const small = size > 0 && digits > 0;
-  const needed = finer + (small ? Math.max(decimals, digits - 1 - magnitude) : decimals);
+  const ofDigits = small ? digits - 1 - Math.floor(Math.log10(size)) : 0;
+  const needed = finer + Math.max(decimals, ofDigits);
   const step = resolution ? stepIn(unit, resolution) : 10 ** -needed;
   const places = decimalsOf(step);
-  if (size >= 1e12 || size / step > 1e12) {
+  if (size / Math.min(step, 1) >= 1e12) {
     return withUnit(scientific(value, 12), value, unit.symbol);
   }
   if (places > 6 && small) {
     return withUnit(scientific(value, Math.max(digits, 3) + finer), value, unit.symbol);
   }
   const rounded = roundTo(value, step);
-  const isBelowZero = quantity.si >= 0 && rounded * unit.scale + unit.offset < 0;
-  const shown = isBelowZero && unit.offset > 0 ? roundTo(rounded + step, step) : rounded; // −459.7 °F
-  const exact = trim && !resolution && Math.abs(value - shown) <= 1e-9 * size;
+  const isBelowZero = unit.offset > 0 && rounded * unit.scale + unit.offset < 0; // −459.7 °F
+  const shown = isBelowZero ? roundTo(rounded + step, step) : rounded;
+  const exact = trim && Math.abs(value - shown) <= 1e-9 * size;
   return withUnit(fixed(shown, places, exact), shown, unit.symbol);
 }
 

@@ -7,7 +7,7 @@ import { decimalsOf, type Numbers, roundTo } from "./format-number.ts";
 function mixed({ fixed }: Numbers, sign: number, n: number, denominator: number): string {
   const whole = Math.floor(n / denominator);
   let [top, bottom] = [n % denominator, denominator];
-  while (top > 0 && top % 2 === 0 && bottom > 1) [top, bottom] = [top / 2, bottom / 2];
+  while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
   if (top === 0) return fixed(sign * whole, 0);
   const part = `/${fixed(bottom, 0)}`;
   if (whole === 0) return `${fixed(sign * top, 0)}${part}`;
@@ -17,7 +17,7 @@ function mixed({ fixed }: Numbers, sign: number, n: number, denominator: number)
 /** Inches as feet, inches and a fraction: `8 ft 3-7/16 in`, `3/8 in`. `denominator` is a power of two. */
 export function feetAndInches(numbers: Numbers, inches: number, denominator: number): string {
   const n = roundTo(Math.abs(inches) * denominator, 1);
-  const sign = n === 0 ? 1 : Math.sign(inches);
+  const sign = Math.sign(inches);
   const feet = Math.floor(n / (12 * denominator));
   const inInches = (signed: number, part: number) =>
     numbers.withUnit(mixed(numbers, signed, part, denominator), part / denominator, "in");
@@ -27,20 +27,19 @@ export function feetAndInches(numbers: Numbers, inches: number, denominator: num
   return rest === 0 ? inFeet : `${inFeet} ${inInches(1, rest)}`;
 }
 
-/** Ounces as pounds and ounces, to a step in ounces: `3 lb 4.5 oz`. */
+/** Ounces as pounds and ounces, to a step in ounces: `3 lb 4.5 oz`; undefined below a pound. */
 export function poundsAndOunces(
   { fixed, withUnit }: Numbers,
   ounces: number,
   step: number,
-): string {
+): string | undefined {
   const total = Math.abs(roundTo(ounces, step));
   const pounds = Math.floor(total / 16);
+  if (pounds === 0) return undefined;
   const rest = roundTo(total - 16 * pounds, step / 1000);
-  const sign = ounces < 0 ? -1 : 1;
-  const decimals = decimalsOf(step);
-  if (pounds === 0) return withUnit(fixed(total === 0 ? 0 : sign * total, decimals), total, "oz");
-  const inPounds = withUnit(fixed(sign * pounds, 0), pounds, "lb");
-  return rest === 0 ? inPounds : `${inPounds} ${withUnit(fixed(rest, decimals, true), rest, "oz")}`;
+  const inPounds = withUnit(fixed(Math.sign(ounces) * pounds, 0), pounds, "lb");
+  if (rest === 0) return inPounds;
+  return `${inPounds} ${withUnit(fixed(rest, decimalsOf(step), true), rest, "oz")}`;
 }
 
 /** Seconds as hours, minutes and seconds, to a step in seconds. */
@@ -59,7 +58,7 @@ export function hoursAndMinutes({ fixed }: Numbers, seconds: number, step: numbe
   if (shown.length === 0) return `${fixed(0, 0)} s`;
   return shown
     .map(([value, symbol, places], i) => {
-      const signed = i === 0 && seconds < 0 ? -value : value;
+      const signed = i === 0 ? Math.sign(seconds) * value : value;
       return `${fixed(signed, places, true)} ${symbol}`;
     })
     .join(" ");

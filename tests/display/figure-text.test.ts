@@ -17,6 +17,13 @@ describe("a figure for a reader", () => {
     expect(show(psig(118.4), psi(1))).toBe("118 psig");
     expect(show(psig(118), psi(0.5))).toBe("118.0 psig");
     expect(show(psig(118.04))).toBe("118.0 psig");
+    expect([psig(0), u.oz(0), u.oz(2), psi(0.003)].map((one) => show(one))).toEqual([
+      "0 psig",
+      "0 oz",
+      "2 oz",
+      "0.003 psi",
+    ]);
+    expect(show(psi(0.0030001))).toBe("0.0030 psi");
     expect(show(micron(500))).toBe("0.5 torr");
     expect(make({ system: "SI" })(psia(14.7))).toBe("101.4 kPaa");
   });
@@ -77,15 +84,12 @@ describe("a figure for a reader", () => {
         ...english.messages,
         "display.unit.micron": { by: "count", one: "{count} micra", other: "{count} micras" },
         "display.unit.ft": "{count} pies",
-        "display.unit.in": "{count} pulg.",
+        "display.unit.in": { by: "count", one: "{count} pulgada", other: "{count} pulgadas" },
       },
     };
     const inSpanish = make({ system: "inch-pound", language: spanish });
-    expect([micron(1), micron(500.4), u.ft(9.5)].map((one) => inSpanish(one))).toEqual([
-      "1 micra",
-      "500 micras",
-      "9 pies 6 pulg.",
-    ]);
+    const inWords = [micron(1), micron(500.4), u.ft(9.5), u.inch(1)].map((one) => inSpanish(one));
+    expect(inWords).toEqual(["1 micra", "500 micras", "9 pies 6 pulgadas", "1 pulgada"]);
     // The numbers follow the language unless another locale is named.
     expect(inSpanish(psi(1.25))).toBe("1,3 psi");
     expect(make({ system: "SI", language: spanish, locale: "en" })(psi(1.25))).toBe("8.6 kPa");
@@ -116,6 +120,10 @@ describe("a figure for a reader", () => {
     [u.ft(66.002), u.ft(66), "66.002 ft", "66.000 ft"],
     [u.inch(0.3748), u.inch(0.375), "0.3748 in", "0.3750 in"],
     [u.second(43_199.7), u.hour(12), "11 h 59 min 59.7 s", "12 h"],
+    [u.second(9.951), u.second(9.95), "9.951 s", "9.95 s"],
+    [u.inch(3.01), u.inch(3), "0.251 ft", "0.250 ft"], // 3 in is a quarter of a foot
+    [u.psi(1.2341e-6), u.psi(1.2342e-6), "1.2341E−6 psi", "1.2342E−6 psi"],
+    [u.ampere(0), u.ampere(0), "0 A", "0 A"],
     [u.percent(3.04), u.percent(3), "3.04 %", "3.00 %"],
     [u.degF(-0.02), u.degF(0.03), "−0.02 °F", "0.03 °F"],
     [u.psi(20.04), u.kPa(138), "20.04 psi", "20.02 psi"],
@@ -135,13 +143,23 @@ describe("a figure for a reader", () => {
     expect(shown("inch-pound", micron(300), torr(0.5))).toEqual(["300 micron", "500 micron"]);
     expect(shown("inch-pound", micron(300), psia(14.7))).toEqual(["300 micron", "14.7 psia"]);
     expect(shown("inch-pound", psia(14.7), micron(300))).toEqual(["14.7 psia", "300 micron"]);
-    expect(shown("inch-pound", u.lb(3.25), u.oz(2))).toEqual(["3 lb 4 oz", "2.0 oz"]);
+    // From a hundred times each has its own.
+    expect(shown("SI", u.kPa(1), u.bar(1))).toEqual(["1 kPa", "1 bar"]);
+    expect(shown("SI", u.bar(1), u.kPa(1))).toEqual(["1 bar", "1 kPa"]);
+    expect(shown("inch-pound", u.lb(3.25), u.oz(2))).toEqual(["3 lb 4 oz", "2 oz"]);
   });
 
   it("tells a reading from a limit that was stated in another unit of the reader's system", () => {
     const show = figureText({ system: "SI" });
     const both = [u.kPa(20.04), u.bar(0.2)];
     expect(both.map((it) => show(it, undefined, both))).toEqual(["20.04 kPa", "20.00 kPa"]);
+  });
+
+  it("shows by the step of the instrument alone what it read, whatever stands beside it", () => {
+    const show = figureText({ system: "inch-pound" });
+    expect(show(u.inch(0.375), u.inch(1 / 16), [u.inch(0.376)])).toBe("3/8 in");
+    expect(show(u.inch(5), u.inch(0.001), [u.inch(5.0001)])).toBe("5.000 in");
+    expect(show(u.lb(2.5), u.lb(0.1), [u.lb(2.51)])).toBe("2.5 lb");
   });
 
   it("tells masses and lengths of the SI apart in the unit of each", () => {
