@@ -69,6 +69,7 @@ describe("the whole verdict on a drain's slope", () => {
       reasons: ["falls-too-little, required 1.042 %, slope 0.5 %, uncertainty 0.1155 %"],
       actions: ["increase-slope, required 1.042 %"],
     });
+    expect(assessDrainSlope({ reading: level(0.5) })).not.toHaveProperty("missingFall");
   });
 
   test("that falls too little over a run", () => {
