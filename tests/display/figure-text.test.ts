@@ -160,6 +160,8 @@ describe("a figure for a reader", () => {
     expect(show(u.inch(0.375), u.inch(1 / 16), [u.inch(0.376)])).toBe("3/8 in");
     expect(show(u.inch(5), u.inch(0.001), [u.inch(5.0001)])).toBe("5.000 in");
     expect(show(u.lb(2.5), u.lb(0.1), [u.lb(2.51)])).toBe("2.5 lb");
+    const inMetric = figureText({ system: "SI" });
+    expect(inMetric(u.kPag(3700), u.kPa(10), [u.MPag(3.8)])).toBe("3700 kPag");
   });
 
   it("tells masses and lengths of the SI apart in the unit of each", () => {
