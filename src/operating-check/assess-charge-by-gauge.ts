@@ -122,7 +122,7 @@ export function assessChargeByGauge(input: ChargeByGaugeInput): ChargeByGaugeAss
   objectOf("input", input);
   const { refrigerant, pressure, pressureDrop, target, tolerance, confidence } = input;
   const { method, reason } = chargingMethod(input);
-  const cautions = gaugeCautions(refrigerant);
+  const cautions = gaugeCautions(objectOf("refrigerant", refrigerant));
   const manual = cite("manufacturer-manuals", "checking the charge");
   if (method === "weigh") {
     return verdict({

@@ -1,6 +1,7 @@
 // What can hurt someone at a running unit's gauges?
 import { type Caution, caution } from "../assessment/caution.ts";
 import { danger, heed, type SafetyStatement } from "../assessment/safety.ts";
+import { textOf } from "../quantity/check.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
 import { type OperatingCheckStatement, say } from "./statements.ts";
 
@@ -19,7 +20,9 @@ const always: readonly GaugeCaution[] = /* @__PURE__ */ (() => [
 export function gaugeCautions(
   refrigerant?: Pick<Refrigerant, "safetyClass">,
 ): readonly GaugeCaution[] {
-  const safetyClass = String(refrigerant?.safetyClass ?? "A1");
+  const safetyClass = refrigerant
+    ? textOf("refrigerant.safetyClass", refrigerant.safetyClass)
+    : "A1";
   return heed<OperatingCheckStatement | SafetyStatement>([
     ...always,
     ...(safetyClass.endsWith("1") ? [] : [danger("safety.flammable-refrigerant")]),

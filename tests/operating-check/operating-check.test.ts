@@ -406,6 +406,9 @@ describe("the charge by gauge", () => {
     expect(named({ atmosphere: undefined })).toBe("atmosphere");
     expect(named({ meteringDevice: "valve" })).toBe("meteringDevice");
     expect(named({ compressor: "two-speed" })).toBe("compressor");
+    // What is weighed is warned of too: a name alone does not say whether it burns.
+    expect(named({ compressor: "inverter", refrigerant: "R32" })).toBe("refrigerant");
+    expect(named({ compressor: "inverter", refrigerant: {} })).toBe("refrigerant.safetyClass");
     expect(named({ mode: "auto" })).toBe("mode");
     expect(named({ lineTemperature: Number.NaN })).toBe("lineTemperature");
   });
