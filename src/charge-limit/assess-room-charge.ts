@@ -71,7 +71,8 @@ export interface RoomChargeAssessment extends Assessment<RoomChargeCause, Charge
  *
  * @param input - Unit, refrigerant, place, charge, floor area, protection, instruments.
  * @returns The verdict; `beyond-m2` means that no floor area is enough by this rule, `beyond-m3` that the edition has
- * no rule for so much. A protection that is not stated whole is `inconclusive` and says what to state.
+ * no rule for so much. Where a protection is not stated whole, a charge that the room holds by itself passes by that
+ * limit; any other that does not fail is `inconclusive` and says what to state.
  * @throws {@link InvalidInputError} as {@link roomChargeLimit}, and when the protection is not one of the edition.
  *
  * Cautions: a figure for planning: the unit's manual and listing decide, and local code.
@@ -108,40 +109,42 @@ export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
     unit: floorArea.unit,
     confidence,
   });
-  const open = missing.length > 0 && decided.outcome === "pass" && charge.si > ownLimitOf(input);
-  const outcome = open ? "inconclusive" : decided.outcome;
+  const unstated = missing.length > 0 && decided.outcome !== "fail";
+  if (unstated) {
+    const own = assessRoomCharge({ ...input, protection: undefined });
+    if (own.outcome === "pass") return own;
+  }
+  const outcome = unstated ? "inconclusive" : decided.outcome;
   const facts = missing.map((fact) => `charge-limit.missing.${fact}` as const);
   const cause = causeOf(charge, limit);
   return verdict({
     outcome,
     ...(outcome === "fail" && { cause }),
-    reasons: open
-      ? [say("charge-limit.protection-not-stated", { missing: facts })]
-      : [...beyond(decided, charge, limit), ...decided.reasons],
+    reasons: [
+      ...(unstated
+        ? [say("charge-limit.protection-not-stated", { missing: facts })]
+        : beyond(decided, charge, limit)),
+      ...(unstated && decided.outcome === "pass" ? [] : decided.reasons),
+    ],
     assumptions: [
       ...(protection ? [] : [say("charge-limit.one-closed-room")]),
       ...limit.assumptions,
       ...decided.assumptions,
     ],
     cautions: limit.cautions,
-    actions: open
-      ? [say("charge-limit.state-protection", { missing: facts })]
-      : outcome === "pass"
-        ? []
-        : outcome === "inconclusive"
-          ? [say("charge-limit.weigh-or-measure-better")]
-          : [
-              say("charge-limit.add-no-refrigerant"),
-              remedyOf(cause, ruleOf(input), { charge, maximum, systemMaximum }),
-            ],
+    actions: [
+      ...(unstated ? [say("charge-limit.state-protection", { missing: facts })] : []),
+      ...(decided.outcome === "inconclusive" ? [say("charge-limit.weigh-or-measure-better")] : []),
+      ...(outcome === "fail"
+        ? [
+            say("charge-limit.add-no-refrigerant"),
+            remedyOf(cause, ruleOf(input), { charge, maximum, systemMaximum }),
+          ]
+        : []),
+    ],
     sources: [...limit.sources, cite("jcgm-106-2012", "8.3")],
     limit,
   });
-}
-
-/** What the room holds by its own floor area, kg. */
-function ownLimitOf(input: RoomChargeInput): number {
-  return roomChargeLimit(input).limit.si;
 }
 
 /** The limit with the protection: it never lowers what the floor area allows. */
@@ -153,11 +156,17 @@ function limitOf(input: RoomChargeInput): ProtectedRoomLimit {
   const rule = ruleOf(input, rememberedOf(protection, input.edition));
   const { limit, decidedBy } = protectedLimit(rule, input, protection, floorArea.si);
   // Enhanced tightness is a rule for the whole system, the other two for one unit.
-  const most = decidedBy === "tightness" ? own.systemMaximum : own.maximum;
+  const isForSystem = decidedBy === "tightness";
+  const most = isForSystem ? own.systemMaximum : own.maximum;
   const held = Math.min(limit, most.si);
   if (held <= own.limit.si) return own;
-  const cautions = roomCautions(refrigerant, rule.remembered);
-  return frozen({ ...own, limit: kg(held), byFormula: kg(limit), decidedBy, cautions });
+  return frozen({
+    ...own,
+    limit: kg(held),
+    byFormula: kg(limit),
+    decidedBy: isForSystem || limit <= most.si ? decidedBy : "m2",
+    cautions: roomCautions(refrigerant, rule.remembered),
+  });
 }
 
 function causeOf(charge: Quantity<"mass">, limit: ProtectedRoomLimit): RoomChargeCause {
