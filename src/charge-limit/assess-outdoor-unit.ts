@@ -101,7 +101,7 @@ export function assessOutdoorUnit(input: OutdoorUnitInput): OutdoorUnitAssessmen
     value: distance,
     standardUncertainty: u,
     lowerLimit: required,
-    ...(confidence !== undefined && { confidence }),
+    confidence,
   });
   const values = { distance, required: required.as(distance.unit) };
   const said = {

@@ -88,23 +88,16 @@ export function potentialOfBlend(
   const column = warmingBases.indexOf(basis);
   const byLaw = basis === "eu-2024-573" || basis === "cfr-40-84";
   const unlisted: string[] = [];
-  let [total, counted, sum, read] = [0, 0, 0, true];
-  listOf(path, composition).forEach((component, i) => {
-    const { designation, massPercent } = objectOf(`${path}[${i}]`, component);
-    const share = numberOf(`${path}[${i}].massPercent`, massPercent, { above: 0, max: 100 });
-    total += share;
+  let [counted, sum, read] = [0, 0, true];
+  requireShares(path, composition);
+  composition.forEach(({ designation, massPercent }, i) => {
     const found = potentialOf(designation)?.[column];
     if (found) {
-      counted += share;
-      sum += share * found[0];
+      counted += massPercent;
+      sum += massPercent * found[0];
       read &&= found[1] === "published";
     } else if (byLaw && typeof designation === "string") unlisted.push(designation);
     else throw noValue(`${path}[${i}].designation`, designation, basis);
-  });
-  numberOf(path, total, {
-    min: 99.9,
-    max: 100.1,
-    hint: say("charge-limit.shares-make-100"),
   });
   if (counted === 0) throw noValue(path, unlisted.join(", "), basis);
   const whole = basis === "cfr-40-84" ? counted : 100;
@@ -114,6 +107,16 @@ export function potentialOfBlend(
     unlisted,
     citation: cite(basis, methods[basis]),
   });
+}
+
+/** Checks components and that their shares make up 100 %, for a composition at a path of the input. Internal. */
+export function requireShares(path: string, composition: Composed["composition"]): void {
+  let total = 0;
+  listOf(path, composition).forEach((component, i) => {
+    const { massPercent } = objectOf(`${path}[${i}]`, component);
+    total += numberOf(`${path}[${i}].massPercent`, massPercent, { above: 0, max: 100 });
+  });
+  numberOf(path, total, { min: 99.9, max: 100.1, hint: say("charge-limit.shares-make-100") });
 }
 
 function potentialOf(designation: unknown): (typeof warmingPotentials)[string] | undefined {

@@ -43,7 +43,7 @@ export interface Row extends LawAnswer {
   readonly older?:
     | {
         readonly made: string;
-        readonly until?: string | undefined;
+        readonly until: string;
         readonly from?: string | undefined;
       }
     | undefined;

@@ -3,13 +3,17 @@
 // Does not cover states, provinces, permits, service and parts; a rule that is not listed here is not said to be absent.
 
 import { type Caution, caution } from "../assessment/caution.ts";
-import { dayOf, listOf, numberOf, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
+import { dayOf, objectOf, oneOf, siOf, textOf } from "../quantity/check.ts";
 import type { InvalidInputError } from "../quantity/errors.ts";
 import { frozen } from "../quantity/frozen.ts";
 import { isAtLeast, isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import type { WarmingBasis } from "../refrigerants/index.ts";
-import { blendWarmingPotential, type Composed } from "./carbon-dioxide-equivalent.ts";
+import {
+  blendWarmingPotential,
+  type Composed,
+  requireShares,
+} from "./carbon-dioxide-equivalent.ts";
 import type { LawAnswer } from "./leak-checks.ts";
 import {
   type Row,
@@ -65,7 +69,8 @@ export interface MarketAnswer {
  * capacity that is not stated applies), the date of the event, and in the United States when all components were made.
  * @returns The rules that speak of this equipment, those that do not apply yet included, the state of the texts, and a
  * finding where the date lies after it.
- * @throws {@link InvalidInputError} when a date is no year-month-day, or a kind, range or word does not fit.
+ * @throws {@link InvalidInputError} when a date is no year-month-day, shares do not make up 100 %, or a kind, range or
+ * word does not fit.
  *
  * Cautions: law changes, and states, provinces and permits may be stricter: look up the text in force.
  *
@@ -114,11 +119,9 @@ export function marketRules(equipment: {
   const date = dayOf("date", equipment.date);
   const made = componentsMade === undefined ? undefined : dayOf("componentsMade", componentsMade);
   const { composition } = objectOf("refrigerant", refrigerant);
-  listOf("refrigerant.composition", composition).forEach((one, i) => {
-    const path = `refrigerant.composition[${i}]`;
-    const { designation, massPercent } = objectOf(path, one);
-    textOf(`${path}.designation`, designation);
-    numberOf(`${path}.massPercent`, massPercent, { above: 0, max: 100 });
+  requireShares("refrigerant.composition", composition);
+  composition.forEach(({ designation }, i) => {
+    textOf(`refrigerant.composition[${i}].designation`, designation);
   });
   const rows = rowsOf().filter(
     (row) =>
@@ -160,8 +163,7 @@ function answerOf(
     older !== undefined &&
     made !== undefined &&
     made < older.made &&
-    ((older.until !== undefined && date < older.until) ||
-      (older.from !== undefined && date >= older.from));
+    (date < older.until || (older.from !== undefined && date >= older.from));
   return {
     region,
     event,

@@ -27,7 +27,7 @@ export const cited = (sources: Assessment["sources"]): string[] =>
 /** All that a verdict says. */
 export const allOf = (said: Assessment): object => ({
   outcome: said.outcome,
-  ...(said.cause && { cause: said.cause }),
+  ...("cause" in said && { cause: said.cause }),
   reasons: said.reasons.map(told),
   assumptions: said.assumptions.map(told),
   cautions: heeded(said.cautions),
