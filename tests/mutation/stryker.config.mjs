@@ -23,7 +23,14 @@ export default {
   dryRunTimeoutMinutes: 60,
   timeoutMS: 3_600_000, // the runner ends a mutant that takes too long
   tempDirName: "tests/.generated/mutation",
-  ignorePatterns: ["dist", "docs", "tests/.generated", "tests/runtimes", "coverage"],
+  ignorePatterns: [
+    "dist",
+    "docs/**",
+    "!docs/generate/**",
+    "tests/.generated",
+    "tests/runtimes",
+    "coverage",
+  ],
   reporters: ["progress-append-only", "clear-text", "json"],
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
   jsonReporter: { fileName: `tests/.generated/mutation-${MODULE}.json` },

@@ -28,7 +28,6 @@ import {
 import { type ReadQuantityOptions, readQuantity } from "hvac-install-math/read-quantity";
 import { describe, expect, it } from "vitest";
 import { allUnits, refusal } from "../field-text/catalogue.ts";
-import { bundle } from "../package/bundle.ts";
 
 const lengths = { kind: "length", units: [inch, ft] } as const;
 const gauges = { kind: "gaugePressure", units: [psig, kPag, barg] } as const;
@@ -160,16 +159,6 @@ describe("what is refused", () => {
       { numRuns: 2000 },
     );
   });
-});
-
-it("costs 6 kB beside a unit, and no mathjs", async () => {
-  const unit = `import { psig } from "hvac-install-math/quantity"; globalThis.unit = psig;`;
-  const alone = await bundle(unit);
-  const { gzip, inputs } = await bundle(
-    `${unit} import { readQuantity } from "hvac-install-math/read-quantity"; globalThis.read = readQuantity;`,
-  );
-  expect(inputs.filter((name) => name.includes("mathjs"))).toEqual([]);
-  expect(gzip - alone.gzip).toBeLessThanOrEqual(6000);
 });
 
 it("takes no more units than a field may offer", () => {
