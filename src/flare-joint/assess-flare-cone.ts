@@ -4,7 +4,8 @@
 
 import { cite } from "../assessment/assessment.ts";
 import type { Instrument } from "../assessment/uncertainty.ts";
-import { objectOf } from "../quantity/check.ts";
+import { objectOf, siOf } from "../quantity/check.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { degreeAngle } from "../quantity/units/geometry.ts";
 import { type FlareAssessment, judge } from "./judge.ts";
@@ -49,7 +50,8 @@ export function assessFlareCone(input: FlareConeInput): FlareAssessment<"angle",
   objectOf("input", input);
   const window = { low: degreeAngle(43), high: degreeAngle(47) };
   // 37° ± 2°: the width is taken over from the 45° flare.
-  const isHydraulic = Math.abs(input.seatAngle?.si - degreeAngle(37).si) <= degreeAngle(2).si;
+  const off = Math.abs(siOf("seatAngle", input.seatAngle, "angle") - degreeAngle(37).si);
+  const isHydraulic = isAtMost(off, degreeAngle(2).si, degreeAngle.scale);
   return judge({
     argument: "seatAngle",
     value: input.seatAngle,

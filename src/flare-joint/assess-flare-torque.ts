@@ -102,6 +102,7 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
   objectOf("input", input);
   const { tube, torque, manual, wrench, confidence } = input;
   const { windows, overlap, conflicts } = flareTorque(tube);
+  siOf("torque", torque, "torque", { above: 0 });
   const stated = manual === undefined ? undefined : limitsOf("manual", manual, "torque");
   const published = hullOf(windows);
   const readAgain = manualWasReadAgain(input);
@@ -149,11 +150,12 @@ export function assessFlareTorque(input: FlareTorqueInput): FlareTorqueAssessmen
 /** The two scales of a torque wrench. */
 const scales = [newtonMeter, ftLb];
 
-/** The same number on the other scale of a wrench, where that would be right: asked about before a good flare is cut off. */
+/**
+ * The same number on the other scale of a wrench, where that would be right: asked about before a good flare is cut off.
+ * Said of a fail alone, whose own scale is never right.
+ */
 function otherScale(torque: Quantity<"torque">, { low, high }: FlareLimits<"torque">) {
-  siOf("torque", torque, "torque", { above: 0 });
   const other = scales
-    .filter(({ symbol }) => symbol !== torque.unit.symbol)
     .map((scale) => new Quantity(torque.in(torque.unit) * scale.scale, scale))
     .find(({ si }) => isAtLeast(si, low.si) && isAtMost(si, high.si));
   if (!other) return {};
@@ -174,6 +176,6 @@ function wrenchErrors(
     askOneOf("wrench", "both", ["accuracy", "relativeAccuracy"]);
   }
   const part = siOf("wrench.relativeAccuracy", relativeAccuracy, "ratio", { min: 0, below: 1 });
-  const limits = new Quantity(siOf("torque", torque, "torque", { above: 0 }) * part, torque.unit);
-  return { accuracy: limits, ...(resolution !== undefined && { resolution }) };
+  const limits = new Quantity(torque.si * part, torque.unit);
+  return { accuracy: limits, resolution };
 }

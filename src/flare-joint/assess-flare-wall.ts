@@ -93,9 +93,9 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
     const allowed = `a length; no minimum is published here for ${describe(refrigerant)}`;
     refuse("manualMinimum", undefined, allowed, "length");
   }
-  const readAgain = manualWasReadAgain({ ...input, manual: manualMinimum });
+  const readAgain = manualWasReadAgain(input);
   if (manualMinimum !== undefined) siOf("manualMinimum", manualMinimum, "length", { above: 0 });
-  const [lenient, strict] = manualMinimum ? [] : figureOf(walls, tube);
+  const least = (of: 0 | 1) => manualMinimum ?? mm(figureOf(walls, tube)[of]);
   return judge({
     argument: "wall",
     value: input.wall,
@@ -104,8 +104,8 @@ export function assessFlareWall(input: FlareWallInput): FlareAssessment<"length"
     instrument: input.micrometer,
     instrumentArgument: "micrometer",
     confidence: input.confidence,
-    sure: { low: manualMinimum ?? mm(strict ?? 0) },
-    possible: { low: manualMinimum ?? mm(lenient ?? 0) },
+    sure: { low: least(1) },
+    possible: { low: least(0) },
     below: "wall-too-thin",
     above: "wall-too-thin",
     remedy: (_, limits) => say("flare-joint.replace-tube", { low: limitsFor(limits).low }),

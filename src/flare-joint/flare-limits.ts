@@ -49,12 +49,12 @@ export function limitsOf<K extends FlareKind>(
   return limits;
 }
 
-/** What a verdict says of a manual that was read again; nothing where it was not, or where there is none. */
-export function manualWasReadAgain(input: {
-  readonly manual?: unknown;
+/** What a verdict by a manual says where it was read again; nothing where it was not. */
+export function manualWasReadAgain({
+  manualReadAgain = false,
+}: {
   readonly manualReadAgain?: boolean | undefined;
 }): readonly FlareJointStatement[] {
-  const { manual, manualReadAgain = false } = input;
   flagOf("manualReadAgain", manualReadAgain);
-  return manual !== undefined && manualReadAgain ? [say("flare-joint.manual-read-again")] : [];
+  return manualReadAgain ? [say("flare-joint.manual-read-again")] : [];
 }

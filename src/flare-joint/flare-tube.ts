@@ -5,6 +5,7 @@
 import { oneOf, refuse, siOf, textOf } from "../quantity/check.ts";
 import { OutOfRangeError } from "../quantity/errors.ts";
 import { choose } from "../quantity/hints.ts";
+import { isAtMost } from "../quantity/limit.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { type FlareJointStatement, say } from "./statements.ts";
 
@@ -84,7 +85,7 @@ export function flareTube(outsideDiameter: Quantity<"length">): FlareTube {
   const od = siOf("outsideDiameter", outsideDiameter, "length", { above: 0 }) * 1000;
   const away = (tube: FlareTube) => Math.abs(outsideDiameters[tube] - od);
   const found = flareTubes.reduce((best, tube) => (away(tube) < away(best) ? tube : best));
-  if (away(found) <= 0.2) return found;
+  if (isAtMost(away(found), 0.2, 1)) return found;
   const allowed = "within 0.2 mm of 1/4, 5/16, 3/8, 1/2, 5/8, 3/4 in, 6, 8, 10, 12, 15 or 18 mm";
   return refuse("outsideDiameter", outsideDiameter, allowed, choose(flareTubes), OutOfRangeError);
 }

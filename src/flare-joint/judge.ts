@@ -33,7 +33,8 @@ export interface FlareAssessment<K extends FlareKind, Cause extends FlareCause>
   readonly window: Partial<FlareLimits<K>>;
 }
 
-type Window<K extends FlareKind> = Partial<FlareLimits<K>>;
+/** Every figure has a least; not every one a most. */
+type Window<K extends FlareKind> = Pick<FlareLimits<K>, "low"> & Partial<FlareLimits<K>>;
 type Heeded = Caution<FlareJointStatement | SafetyStatement>;
 
 /** What to judge: `sure` passes, outside `possible` fails, between the two nobody can tell. */
@@ -81,13 +82,13 @@ export function judge<K extends FlareKind, Cause extends FlareCause>(
     conformity({
       value,
       standardUncertainty: u,
-      ...(window.low && { lowerLimit: window.low }),
+      lowerLimit: window.low,
       ...(window.high && { upperLimit: window.high }),
       confidence,
     }).outcome;
   const passes = against(sure) === "pass";
   const fails = against(possible) === "fail";
-  const cause = possible.low && y < possible.low.si ? input.below : input.above;
+  const cause = y < possible.low.si ? input.below : input.above;
   const guard = normalQuantile(confidence) * u.si;
   const near = nearness(input, y, guard);
   const reasons = passes
@@ -138,7 +139,7 @@ const inUnitOf = <K extends FlareKind>(
   { unit }: Quantity<K>,
   { low, high }: Window<K>,
 ): Window<K> => ({
-  ...(low && { low: new Quantity(low.si, unit) }),
+  low: new Quantity(low.si, unit),
   ...(high && { high: new Quantity(high.si, unit) }),
 });
 
@@ -147,7 +148,7 @@ function valuesOf<K extends FlareKind>({ figure, value }: Named<K>, window: Wind
   return {
     figure: `flare-joint.figure.${figure}` as const,
     measured: as(value.si, value),
-    low: as(window.low?.si ?? 0, value),
+    low: as(window.low.si, value),
     high: as(window.high?.si ?? 0, value),
   };
 }
@@ -175,7 +176,7 @@ function nearness<K extends FlareKind>(
   const { sure, possible, value, confidence = 0.95 } = input;
   const { high, low, ...values } = valuesOf(input, sure);
   const isIn = (window: Window<K>) =>
-    isAtLeast(y, window.low?.si ?? 0) && isAtMost(y, window.high?.si ?? Infinity);
+    isAtLeast(y, window.low.si) && isAtMost(y, window.high?.si ?? Infinity);
   if (isIn(possible) && !isIn(sure)) {
     return {
       reason: sure.high

@@ -102,5 +102,6 @@ export function usualServicePort(input: {
   objectOf("input", input);
   const equipment = oneOf("equipment", input.equipment, ["mini-split", "ducted"]);
   const refrigerant = oneOf("refrigerant", input.refrigerant, ["R410A", "R32", "R22", "R134a"]);
-  return equipment === "mini-split" && /^R(410A|32)$/.test(refrigerant) ? "5/16" : "1/4";
+  const isHighPressure = refrigerant === "R410A" || refrigerant === "R32";
+  return equipment === "mini-split" && isHighPressure ? "5/16" : "1/4";
 }

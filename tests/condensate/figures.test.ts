@@ -13,7 +13,7 @@ import {
   tonRefrigeration,
 } from "hvac-install-math/quantity";
 import { describe, expect, test } from "vitest";
-import { said, shown } from "./told.ts";
+import { said, shown } from "../told.ts";
 
 // Manufacturers' published manuals: draw-through H = pressure + 1 in, half of it seal; blow-through the pressure and a margin.
 describe("a trap", () => {

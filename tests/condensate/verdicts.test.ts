@@ -14,7 +14,7 @@ import {
 } from "hvac-install-math/condensate";
 import { cm, degC, degF, ft, inch, literPerHour, m, mL, percent } from "hvac-install-math/quantity";
 import { describe, expect, test } from "vitest";
-import { said, shown, told } from "./told.ts";
+import { said, shown, told } from "../told.ts";
 
 /** A level that shows percent; without limits of error it counts as exact. */
 const level = (slope: number, accuracy?: number): SlopeReading => ({
