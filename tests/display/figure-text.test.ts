@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { explain } from "hvac-install-math/assessment";
-import { figureText, usualUnit } from "hvac-install-math/display";
+import { figureText, unitName, usualUnit } from "hvac-install-math/display";
 import { display, english } from "hvac-install-math/language/en";
 import * as u from "hvac-install-math/quantity";
 import { isInvalidInputError, micron, psi, psia, psig, torr } from "hvac-install-math/quantity";
@@ -47,10 +47,11 @@ describe("a figure for a reader", () => {
 
   it("has the digits and marks of a locale, small and large, and never a negative zero", () => {
     const show = make({ system: "inch-pound", locale: "de" });
-    expect([-0, 0.25, 2e9, -1.5e-8].map((one) => show(one))).toEqual([
+    expect([-0, 0.25, 2e9, 1_234_567_890, -1.5e-8].map((one) => show(one))).toEqual([
       "0",
       "0,25",
       "2E9",
+      "1,235E9",
       "−1,5E−8",
     ]);
     expect(show(psig(118), psi(0.1))).toBe("118,0 psig");
@@ -227,6 +228,12 @@ describe("a figure for a reader", () => {
     expect(usualUnit("temperature", "SI")).toBe(u.degC);
     expect(() => usualUnit("color" as never, "SI")).toThrow(/^kind/);
     expect(() => usualUnit("mass", "metric" as never)).toThrow(/^system/);
+  });
+
+  it("names a unit alone, in the plural where it is a word", () => {
+    expect([unitName(micron, english), unitName(u.deltaF, english)]).toEqual(["microns", "°F"]);
+    expect([unitName(micron), unitName(u.ftLb)]).toEqual(["micron", "ft·lb"]);
+    expect(() => unitName("psi" as never)).toThrow("unit");
   });
 
   it("comes without mathjs", async () => {
