@@ -66,6 +66,10 @@ export function assessFlareCone(input: FlareConeInput): FlareAssessment<"angle",
     above: "cone-too-flat" as FlareConeCause,
     remedy: () => say("flare-joint.remake-cone"),
     aside: isHydraulic ? [say("flare-joint.hydraulic-flare")] : [],
-    sources: [cite("sae-j513", "45° flare"), cite("manufacturer-manuals", "flare angle")],
+    sources: [
+      cite("sae-j513", "45° flare"),
+      cite("manufacturer-manuals", "flare angle"),
+      cite("jcgm-106-2012", "8.3"),
+    ],
   });
 }

@@ -466,7 +466,7 @@ describe("the whole verdict on a cone", () => {
     told(assessFlareCone({ seatAngle: degreeAngle(angle), ...more }));
   const always = {
     assumptions: [exact],
-    sources: ["sae-j513 45° flare", "manufacturer-manuals flare angle"],
+    sources: ["sae-j513 45° flare", "manufacturer-manuals flare angle", "jcgm-106-2012 8.3"],
   };
 
   test("of a refrigeration flare", () => {
