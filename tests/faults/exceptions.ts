@@ -23,6 +23,10 @@ export const exceptions: readonly (readonly [RegExp, string])[] = [
   [/^quantity\.fromJSON json\.value = -?1e\+308/, "the unit refuses it by its own name"],
   [/standard = (\{\}|a date): supply\.standard\.table/, "the table is what is missing"],
   [
+    /refrigerant = (\{\}|a date): refrigerant\.safetyClass/,
+    "what has to be known of it is what is missing",
+  ],
+  [
     /^(field-text\.parse|read-quantity\.read)Quantity text = /,
     "a place in the text is named by its character",
   ],
