@@ -221,6 +221,19 @@ describe("what an answer by Annex GG was found with", () => {
   });
 });
 
+// 50 g is more than the 2 g to m1 = 6 · 0.307 kg, and 300 g more than the 6 g from m2 = 52 · 0.307 kg.
+test.each([
+  ["m1", kg(1.84), g(50), m2(1)],
+  ["m2", kg(15.97), g(300), m2(5000)],
+])("a scale that cannot tell a charge from %s says only that", (_, mass, accuracy, floorArea) => {
+  const room = { ...floor, charge: mass, floorArea, instruments: { charge: { accuracy } } };
+  const { outcome, reasons } = charge.assessRoomCharge(room);
+  expect([outcome, ...reasons.map(({ code }) => code)]).toEqual([
+    "inconclusive",
+    "charge-limit.too-close-to-call",
+  ]);
+});
+
 describe("all that a protection adds to a verdict", () => {
   // 20 m² and 20 m² next to it: 40 m², printed 2.168 kg; alone 1.533 kg, and 1 kg more needs 0.0254/0.467 m² of opening.
   const openings = {
@@ -414,6 +427,21 @@ describe("all that a protection adds to a verdict", () => {
         reasons: ["protection-not-stated, missing missing.enhanced-tightness"],
         assumptions: [...usual.slice(1, 4), "exact-size"],
         actions: ["state-protection, missing missing.enhanced-tightness"],
+      },
+    ],
+    [
+      // What no tightness makes possible fails, whatever is stated of it.
+      "a charge above m3 with enhanced tightness that nobody declared",
+      { ...tight, declared: undefined, measure: "shut-off", countedFloorArea: m2(1000) },
+      { charge: kg(80) },
+      {
+        outcome: "fail",
+        cause: "beyond-m3",
+        reasons: [
+          "beyond-m3, charge 80.000 kg, limit 79.820 kg",
+          "above-limit, charge 80.000 kg, limit 79.820 kg",
+        ],
+        actions: [more, "divide-the-system, maximum 79.820 kg"],
       },
     ],
     [
