@@ -116,7 +116,7 @@ export function assessRooms(
   const cause = decisive[0]?.assessment.cause;
   return verdict({
     outcome,
-    ...(outcome === "fail" && cause && { cause }),
+    ...(cause && { cause }),
     reasons:
       outcome === "pass"
         ? [say("charge-limit.every-room-passes", { count: judged.length })]

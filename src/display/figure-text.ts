@@ -35,7 +35,8 @@ export interface FigureTextOptions {
  * What is exact in its unit has no zeros behind the decimal mark, as a rating of 20 A has none: only what was read by
  * an instrument, whose step is handed on, or computed keeps them. Rounding can make 20.04 A and a limit of 20 A look
  * the same. Given the other figures of the sentence, the
- * function takes as many digits as it needs to tell a figure from each of its kind that is another.
+ * function takes as many digits as it needs to tell a figure from each of its kind that is another; the step of an
+ * instrument, where it is handed on, decides alone.
  *
  * Figures of one kind and of like size that were entered in several units stand in that of the first of them.
  *

@@ -40,7 +40,7 @@ describe("a leak that matters", () => {
   it("is what a blank test leaves of it", () => {
     expect(oddsOf([line(8, 0.1)], amounts, { ...reach, blank: 5 }).leak).toBeCloseTo(0, 6);
     expect(oddsOf([line(8, 0.1)], amounts, { ...reach, blank: 1 }).leak).toBeCloseTo(1, 6);
-    // cut at what the blank test let in: Φ((3 − 2 − 5)/3)/Φ((3 − 2)/3)
+    // cut at what the blank test let in: Φ((3 − 2 − 5)/3)/Φ((3 − 2)/3), by the logistic curve within 0.01
     const cut = normalProbability(-4 / 3) / normalProbability(1 / 3);
     expect(oddsOf([line(3, 3)], amounts, { ...reach, blank: 2 }).leak).toBeCloseTo(cut, 1.7);
   });
@@ -85,7 +85,7 @@ describe("water", () => {
   });
 
   it("is as sure as its amplitude", () => {
-    // 310 ± 20, of which 300 matter: Φ(0.5)
+    // 310 ± 20, of which 300 matter: Φ(0.5), for which a logistic curve stands within 0.01
     const near = model({ shape: 0, tau: 100, amplitude: 310, amplitudeU: 20 });
     expect(oddsOf([near], amounts, reach).water).toBeCloseTo(normalProbability(0.5), 1.7);
     const fading = { ...near, shape: 5, tau: 500, amplitude: 310 / Math.log(1 + 1200 / 500) };
