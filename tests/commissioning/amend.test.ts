@@ -134,12 +134,6 @@ describe("an amendment", () => {
 });
 
 describe("a history from outside", () => {
-  it("has an end", () => {
-    const entry = { ...who, path: "runs[0].tubing.bends", previous: 4 };
-    const history = (n: number) => ({ ...complete, history: Array(n).fill(entry) });
-    expect(() => checkRecord(history(100_000))).not.toThrow();
-    expect(argumentOf(() => checkRecord(history(100_001)))).toBe("history.length");
-  });
   // As the documentation of checkRecord says.
   it.each([
     ["runs.length", (n: number) => ({ version: 2, runs: Array(n).fill({}) })],

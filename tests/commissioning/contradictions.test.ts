@@ -20,7 +20,6 @@ import {
   psi,
   psia,
   psig,
-  second,
   volt,
 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
@@ -629,17 +628,4 @@ describe("what decides", () => {
     expect(deciding.some((one) => one.step === "line-run")).toBe(false);
     expect(assessInstallation(complete).deciding).toEqual([]);
   });
-});
-
-it("judges a log of 200 000 readings, and a test by it", () => {
-  const [test] = complete.pressureTests ?? [];
-  const [start, end] = test?.readings ?? [];
-  const readings = Array.from({ length: 200_000 }, (_, i) => ({
-    ...(i < 100_000 ? start : end),
-    elapsed: second(i / 4),
-  }));
-  const record = { ...complete, pressureTests: [{ ...test, readings }] };
-  const steps = assessInstallation(record as InstallationRecord).steps;
-  const names = steps.flatMap(({ checks }) => checks.map(({ name }) => name));
-  expect(names).toContain("test-hold");
 });
