@@ -32,7 +32,8 @@ export interface NameLookup {
 /** The one form under which a name is kept and looked up. */
 function keyOf(name: string): string {
   return name
-    .normalize("NFKC") // µ of Greece or of the keyboard, ft² and ft2, ℃ and °C
+    .normalize("NFKD") // µ of Greece or of the keyboard, ft² and ft2, ℃ and °C
+    .replace(/\p{M}/gu, "") // accents: día and dia
     .replace(/ +/g, " ")
     .replace(/(?<=\p{L})\.(?!\d)/gu, "")
     .replace(/ ?([/·×()^]) ?/g, "$1")
@@ -93,9 +94,9 @@ export function unknownWord(
   plain: string,
   start: number,
   names: NameLookup,
-): { end: number; spelling?: string | undefined } {
+): { end: number; spelling: string | undefined } {
   const word = /^[\p{L}\p{M}\d°%_$]+/u.exec(plain.slice(start, start + 40))?.[0];
   const spelling = names.spelling.get(keyOf(word ?? "").toLowerCase());
   const end = start + (word?.length ?? String.fromCodePoint(plain.codePointAt(start) ?? 0).length);
-  return spelling === undefined ? { end } : { end, spelling };
+  return { end, spelling };
 }

@@ -1,6 +1,6 @@
 // Which of the many look-alike characters did the person mean? One plain character for each.
 // Follows the Unicode names of the characters; the choice of look-alikes is common practice, no source.
-// Does not cover characters that look like nothing in the trade: they stay and are refused later.
+// Does not cover accents and letters of one meaning (µ, Ω): find-unit.ts does. What looks like nothing in the trade stays.
 
 /** A space that does not break a number apart: no-break, thin, narrow, figure; or an invisible mark. */
 export const tightSpace = "\u00a0";
@@ -19,8 +19,6 @@ const lookAlikes: readonly (readonly [plain: string, others: RegExp])[] = [
   ["·", /[\u22c5\u2219\u2022\u0387]/g],
   ["/", /[÷\u2215\u2044]/g],
   ["°", /[º˚]/g],
-  ["µ", /\u03bc/g],
-  ["Ω", /\u2126/g],
   ["Δ", /\u2206/g],
 ];
 
@@ -38,9 +36,7 @@ export function plainText(text: string, digits: readonly string[]): string {
         ? digit
         : code >= 0xff01 && code <= 0xff5e // of full width
           ? String.fromCharCode(code - 0xfee0)
-          : code >= 0xc0 && code < 0x180 // accented: día and dia
-            ? char.normalize("NFD").charAt(0)
-            : char;
+          : char;
   }
   for (const [one, others] of lookAlikes) plain = plain.replace(others, one);
   return plain;

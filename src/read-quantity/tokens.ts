@@ -43,9 +43,9 @@ export interface Vocabulary {
   readonly symbols: readonly Verbatim[];
 }
 
-/** What to do about the word vacuum behind a pressure: 20 inHg vacuum has two readings. */
+/** What to do about the word vacuum (vacío, vácuo) behind a pressure: 20 inHg vacuum has two readings. */
 export function vacuumHint(word: string): FieldTextStatement | undefined {
-  return /^vac/i.test(word) ? say("field-text.vacuum") : undefined;
+  return /^v[aá]c/i.test(word) ? say("field-text.vacuum") : undefined;
 }
 
 /** The parts of the text, each with its place. */
