@@ -58,7 +58,11 @@ export function tradeNotation(text: string, parts: readonly Token[]): Arithmetic
     if (part.type === "unit") {
       const parenthesis = opened === undefined ? undefined : pieces[opened];
       if (!parenthesis) {
-        return refuse(part, say("field-text.number-before-unit"), vacuumHint(part.mark));
+        return refuse(
+          part,
+          say("field-text.number-before-unit"),
+          before?.type === "unit" ? vacuumHint(part.mark) : undefined,
+        );
       }
       const { start, end, units } = part;
       parenthesis.text += "("; // (1/4 + 1/8) in binds as one value

@@ -12,7 +12,6 @@ import { type Leaf, operandAt } from "./operand.ts";
 import { possibleQuantity } from "./possible-quantity.ts";
 import { readText } from "./read-text.ts";
 import { say, verbatim } from "./statements.ts";
-import { vacuumHint } from "./tokens.ts";
 import { refuseTwoReadings } from "./two-readings.ts";
 
 /**
@@ -78,32 +77,33 @@ export function readQuantity<K extends Kind>(
   listOf("options.units", units, mostUnits, 1).forEach((unit, i) => {
     requireUnit(`options.units[${i}]`, unit, units[0]?.kind ?? kind);
   });
-  const [first] = units as [Unit<K>];
+  const [first] = units as readonly [Unit<K>];
   oneOf("options.kind", kind, [first.kind]);
   const symbols = units.map(({ symbol }) => verbatim(symbol));
   const names = lookupOf(namesFor(units));
   const parts = readText(text, { kind, locale, names, notation, symbols });
   const found = operandAt(text, parts, 0);
-  const rest = parts[found?.next ?? 0];
-  if (!found || rest) {
-    const { start, end } = rest ?? { start: text.length, end: text.length };
-    const lonely = !found && rest?.type === "unit";
-    const wanted = lonely ? say("field-text.number-before-unit") : notation;
-    throw new FieldTextError(text, start, end, wanted, lonely ? vacuumHint(rest.mark) : undefined);
+  if (!found) {
+    const [{ type, start, end }] = parts;
+    const wanted = type === "unit" ? say("field-text.number-before-unit") : notation;
+    throw new FieldTextError(text, start, end, wanted);
   }
-  const { leaf } = found;
+  const { leaf, next } = found;
+  const rest = parts[next];
+  if (rest) throw new FieldTextError(text, rest.start, rest.end, notation);
   refuseTwoReadings(text, leaf, kind);
-  const unit = leaf.units ? unitAmong(text, leaf, units, symbols) : first;
+  const unit = unitAmong(text, leaf, units, symbols) ?? first;
   return possibleQuantity(text, leaf, leaf.value * unit.scale + unit.offset, unit);
 }
 
-/** The unit of the field that the typed name stands for. */
+/** The unit of the field that the typed name stands for; undefined where none was typed. */
 function unitAmong<K extends Kind>(
   text: string,
-  { units: named = [], unitPlace }: Leaf,
+  { units: named, unitPlace }: Leaf,
   units: readonly Unit<K>[],
   symbols: readonly Verbatim[],
-): Unit<K> {
+): Unit<K> | undefined {
+  if (!named) return undefined;
   const isTyped = (symbol: string) => named.some((one) => one.symbol === symbol);
   const unit = units.find(({ symbol }) => isTyped(symbol));
   if (unit) return unit;

@@ -19,15 +19,18 @@ interface Field extends Vocabulary {
 }
 
 /** The parts of the text, at least one. */
-export function readText(text: string, { kind, locale, ...allowed }: Field): Token[] {
+export function readText(
+  text: string,
+  { kind, locale, ...allowed }: Field,
+): readonly [Token, ...Token[]] {
   const { length } = textOf("text", text);
   if (length > longest) {
     throw new FieldTextError(text, longest, length, say("field-text.shorter", { most: longest }));
   }
   const marks = numberMarks(locale);
   const plain = plainText(text, marks.digits);
-  const parts = tokens({ text, plain, marks, feet: kind === "length" }, allowed);
-  if (parts.length > 0) return parts;
+  const [first, ...others] = tokens({ text, plain, marks, feet: kind === "length" }, allowed);
+  if (first) return [first, ...others];
   const { symbols } = allowed;
   throw new FieldTextError(text, 0, 0, say("field-text.number-and-unit", { symbols }));
 }
