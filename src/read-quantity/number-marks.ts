@@ -27,18 +27,17 @@ export function numberMarks(locale: string | undefined): NumberMarks {
   if (locale === undefined) {
     return { decimal: ".", groupSizes: [3, 3], exponent: "E", digits: ascii };
   }
-  const digitOf = new Intl.NumberFormat(tag, { useGrouping: false });
-  const digits = ascii.map((digit) => digitOf.format(Number(digit)));
+  const format = new Intl.NumberFormat(tag);
+  const digits = ascii.map((digit) => format.format(Number(digit)));
   const plain = (part = "") => plainText(part, digits);
-  const parts = new Intl.NumberFormat(tag).formatToParts(12345678.5);
+  const parts = format.formatToParts(12345678.5);
   const groups = parts.filter(({ type }) => type === "integer").map(({ value }) => value.length);
   const scientific = new Intl.NumberFormat(tag, { notation: "scientific" }).formatToParts(1e5);
   const markOf = (type: string, from = parts) =>
     plain(from.find((part) => part.type === type)?.value);
-  const group = markOf("group");
   return {
     decimal: markOf("decimal"),
-    ...(group === "" ? {} : { group }),
+    group: markOf("group"),
     // Gauges and keypads show a point wherever they are sold; within Latin America (419) the comma differs by country.
     eitherWay: tag.includes("-419") ? ".," : ".",
     groupSizes: [groups.at(-1) ?? 3, groups.at(-2) ?? 3],

@@ -84,7 +84,7 @@ function compoundAt(
   if (!literal) return undefined;
   const unit = parts[literal.next];
   const ratio = unit?.type === "unit" ? compoundRatio(before.unit.units, unit.units) : undefined;
-  if (dashed && (unit?.type !== "unit" || !ratio)) return undefined; // a subtraction
+  if (dashed && !ratio) return undefined; // a subtraction
   if (unit?.type !== "unit") {
     throw new FieldTextError(text, literal.start, literal.end, say("field-text.number-with-unit"));
   }

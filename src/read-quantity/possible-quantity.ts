@@ -18,11 +18,9 @@ export function possibleQuantity<K extends Kind>(
     return new Quantity(si, unit);
   } catch (error) {
     if (!isInvalidInputError(error)) throw error;
-    const { kind } = unit;
-    const wanted =
-      Number.isFinite(si) && (kind === "temperature" || kind === "absolutePressure")
-        ? say("field-text.at-least", { limit: new Quantity(0, unit) as never })
-        : say("field-text.smaller");
+    const wanted = Number.isFinite(si) // then it is below the zero of its kind
+      ? say("field-text.at-least", { limit: new Quantity(0, unit) as never })
+      : say("field-text.smaller");
     throw new FieldTextError(text, start, end, wanted);
   }
 }

@@ -28,7 +28,7 @@ export function readNumber(context: NumberContext, start: number): ReadNumber | 
   const separators: string[] = [];
   let end = start;
   for (;;) {
-    const run = /^\d*/.exec(plain.slice(end))?.[0] ?? "";
+    const run = digitsAt(plain, end);
     runs.push(run);
     end += run.length;
     if (run === "" && runs.length > 1) break;
@@ -36,7 +36,7 @@ export function readNumber(context: NumberContext, start: number): ReadNumber | 
     separators.push(plain.charAt(end));
     end += 1;
   }
-  if (end === start || (runs[0] === "" && runs.length === 1)) return undefined;
+  if (end === start) return undefined;
   const refuse = (hint?: FieldTextStatement) => {
     const [sample, mark] = [verbatim(`1234${marks.decimal}5`), verbatim(marks.decimal)];
     throw new FieldTextError(
@@ -61,12 +61,14 @@ export function readNumber(context: NumberContext, start: number): ReadNumber | 
   return { value, end, whole: separators.length === 0 && power.length === 0 };
 }
 
+/** The digits that stand at `at`; none is "". */
+const digitsAt = (plain: string, at: number) => plain.slice(at).replace(/\D.*/s, "");
+
 /** Whether the character at `at` belongs to the number: a mark with digits behind it. */
 function isSeparator(context: NumberContext, at: number, before: string): boolean {
   const { plain, marks } = context;
   const mark = plain.charAt(at);
-  if (mark === "") return false;
-  const after = /^\d*/.exec(plain.slice(at + 1))?.[0] ?? "";
+  const after = digitsAt(plain, at + 1);
   if (mark === marks.decimal || mark === "." || mark === ",") {
     return after !== "" || mark === marks.decimal || before !== "";
   }
