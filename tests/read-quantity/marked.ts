@@ -1,5 +1,9 @@
 // One refused text with its mistake in brackets: what is thrown about it, and at which place.
-import { type ReadQuantityOptions, readQuantity } from "hvac-install-math/read-quantity";
+import {
+  type FieldTextError,
+  type ReadQuantityOptions,
+  readQuantity,
+} from "hvac-install-math/read-quantity";
 import { expect } from "vitest";
 import { refusal } from "../field-text/catalogue.ts";
 
@@ -13,7 +17,7 @@ export function expectRefused(
   wanted: Said,
   hint?: Said,
   read: (text: string, options: ReadQuantityOptions<"length">) => unknown = readQuantity,
-) {
+): FieldTextError {
   const text = marked.replace(/[⟦⟧]/g, "");
   const error = refusal(() => read(text, options as ReadQuantityOptions<"length">));
   const { position, end } = error;
