@@ -221,6 +221,7 @@ describe("other kinds as the trade writes them", () => {
     ["(25 ft − 15 ft) × 0.6 oz per ft", "mass", "6 oz"],
     ["15 g/m × 3 m", "mass", "0.045 kg"],
     ["3.2 oz / 20 ft", "massPerLength", "0.16 oz/ft"],
+    ["24 oz / 0.6 oz/ft", "length", "40 ft"],
     ["12 ft × 14 ft", "area", "168 ft²"],
     ["12 ft x 14 ft 6 in", "area", "174 ft²"],
     ["168 sq. ft.", "area", "168 ft²"],

@@ -64,6 +64,50 @@ describe("a pressure names its zero", () => {
   ])("%s as a %s", (text, kind, part, says) => expectRefused(text, kind, part, says));
 });
 
+// Which zero, and which scale, is asked only where the field wants one; else the error says what was given.
+describe("a unit of another kind", () => {
+  it.each<[string, Kind, Kind]>([
+    ["118 psi", "length", "pressureDifference"],
+    ["118 psi", "temperature", "pressureDifference"],
+    ["118 psia", "length", "absolutePressure"],
+    ["118 psig", "length", "gaugePressure"],
+    ["118 psig", "temperature", "gaugePressure"],
+    ["40°", "length", "angle"],
+    ["40°", "absolutePressure", "angle"],
+    ["40°", "gaugePressure", "angle"],
+    ["3 ft", "gaugePressure", "length"],
+    ["3 ft", "absolutePressure", "length"],
+    ["3 ft", "temperature", "length"],
+  ])("is named: %s as a %s", (text, kind, given) => {
+    const { hint } = refusal(() => parseQuantity(text, { kind }));
+    expect(hint).toEqual({
+      code: "field-text.given-kind",
+      values: { kind: `quantity.kind.${given}` },
+    });
+  });
+});
+
+describe("what cannot be read on", () => {
+  it.each<[string, string, string, string?]>([
+    ["3 ft × + − 2 ft", "−", "number-after-sign"],
+    ["3 ft × − + 2 ft", "+", "number-after-sign"],
+    ["3 ft × × × 2", "×", "expression"], // no sign
+    ["3 ft 5 ft", "5 ft", "operator"], // two values
+    ["3 5 ft", "5", "operator", "no-spaces"], // perhaps one number
+  ])("is pointed at: %s", (text, part, wanted, hint) => {
+    const error = refusal(() => parseQuantity(text, { kind: "length" }));
+    expect(text.slice(error.position, error.end)).toBe(part);
+    expect(error.wanted.code).toBe(`field-text.${wanted}`);
+    expect(error.hint && (error.hint as { code: string }).code).toBe(hint && `field-text.${hint}`);
+  });
+
+  it("says how deep parentheses may be", () => {
+    const text = `${"(".repeat(11)}1${")".repeat(11)} ft`;
+    const { wanted } = refusal(() => parseQuantity(text, { kind: "length" }));
+    expect(wanted).toEqual({ code: "field-text.fewer-parentheses", values: { most: 10 } });
+  });
+});
+
 describe("a temperature is not a difference", () => {
   it.each<[string, Kind, string, RegExp]>([
     ["70 °F + 5 °F", "temperature", "5 °F", /such as 5 Δ°F or 5 F°/],

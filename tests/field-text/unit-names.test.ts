@@ -63,6 +63,20 @@ describe("every name", () => {
   });
 });
 
+// Brochure of the SI, 9th edition, tables 5 and 7: what a prefix means. No unit of the catalogue has these symbols.
+it.each<[string, Kind, string]>([
+  ["5 Δtorr", "pressureDifference", "5 torr"],
+  ["50 micrometers", "length", "0.05 mm"],
+  ["250 mV", "voltage", "0.25 V"],
+  ["250 millivolts", "voltage", "0.25 V"],
+  ["5 mΩ", "resistance", "0.005 Ω"],
+  ["5 milliohms", "resistance", "0.005 Ω"],
+  ["4.7 kΩ", "resistance", "4700 Ω"],
+  ["4.7 kilohms", "resistance", "4700 Ω"],
+])("%s as a %s is %s", (text, kind, read) => {
+  expect(parseQuantity(text, { kind }).toString()).toBe(read);
+});
+
 describe("typedUnits", () => {
   it("lists units of the kind for every kind, each in the catalogue", () => {
     expect(kinds.length).toBe(27);
@@ -128,6 +142,52 @@ describe("typedUnits", () => {
       const units = typedUnits<Kind>(kind, language as "en");
       const names = units.flatMap((one) => (one.unit.symbol === symbol ? one.names : []));
       expect(names).toEqual(expect.arrayContaining([...words]));
+    }
+  });
+
+  // English abbreviations, which stand for no word of the other two. Dictionaries; from memory.
+  it.each<[Kind, string, string[], string[], string[]]>([
+    [
+      "duration",
+      "h",
+      ["h", "hr", "hrs", "hour", "hours"],
+      ["h", "hora", "horas"],
+      ["h", "heure", "heures"],
+    ],
+    ["duration", "d", ["d", "day", "days"], ["d", "día", "días"], ["d", "jour", "jours"]],
+    [
+      "current",
+      "A",
+      ["A", "amp", "amps", "ampere", "amperes"],
+      ["A", "amperio", "amperios"],
+      ["A", "ampère", "ampères"],
+    ],
+    [
+      "angle",
+      "°",
+      ["°", "deg", "degree", "degrees"],
+      ["°", "grado", "grados"],
+      ["°", "degré", "degrés"],
+    ],
+    [
+      "mass",
+      "lb",
+      ["lb", "lbs", "pound", "pounds", "lbm"],
+      ["lb", "libra", "libras", "lbm"],
+      ["lb", "livre", "livres", "lbm"],
+    ],
+    [
+      "mass",
+      "oz",
+      ["oz", "ozs", "ounce", "ounces"],
+      ["oz", "onza", "onzas"],
+      ["oz", "once", "onces"],
+    ],
+    ["ratio", "%", ["%", "per cent", "pct", "percent"], ["%", "por ciento"], ["%", "pour cent"]],
+  ])("lists of %s %s just the words of the language", (kind, symbol, en, es, fr) => {
+    for (const [language, words] of Object.entries({ en, es, fr })) {
+      const units = typedUnits<Kind>(kind, language as "en");
+      expect(units.find(({ names }) => names[0] === symbol)?.names).toEqual(words);
     }
   });
 
