@@ -93,6 +93,7 @@ describe("what cannot be read on", () => {
     ["3 ft × − + 2 ft", "+", "number-after-sign"],
     ["3 ft × × × 2", "×", "expression"], // no sign
     ["3 ft 5 ft", "5 ft", "operator"], // two values
+    ["(3 ft) 5 ft", "5", "operator"],
     ["3 5 ft", "5", "operator", "no-spaces"], // perhaps one number
   ])("is pointed at: %s", (text, part, wanted, hint) => {
     const error = refusal(() => parseQuantity(text, { kind: "length" }));
