@@ -1,6 +1,6 @@
 // What both forms of the report have to tell, whatever the record.
 import { type Assessment, explain, type Figure } from "hvac-install-math/assessment";
-import type { InstallationAssessment, InstallationRecord } from "hvac-install-math/commissioning";
+import type { InstallationRecord } from "hvac-install-math/commissioning";
 import { figureText } from "hvac-install-math/display";
 import { english } from "hvac-install-math/language/en";
 import { isQuantity, m } from "hvac-install-math/quantity";
@@ -20,55 +20,7 @@ const powers = (text: string) =>
   text.replace(/E(−?)(\d)\b/g, (_, sign, power) => ` × 10${sign && "⁻"}${"⁰¹²³⁴⁵⁶⁷⁸⁹"[power]}`);
 const told = (record: InstallationRecord) => elementsOf(htmlReport(record, options)).text;
 
-/** The record with each of its parts left out in turn, at every level. */
-function* without(record: object): Generator<object> {
-  for (const [key, value] of Object.entries(record)) {
-    if (key === "version" || value === undefined) continue;
-    const { [key]: _, ...rest } = record as Record<string, unknown>;
-    yield rest;
-    if (typeof value !== "object" || isQuantity(value)) continue;
-    if (Array.isArray(value)) {
-      yield { ...record, [key]: [] };
-      continue;
-    }
-    for (const less of without(value)) yield { ...record, [key]: less };
-  }
-}
-// Signatures and entries of the history cannot be without their fields.
-const readings = complete.evacuations?.[0]?.readings?.filter((_, i) => i % 6 === 0);
-const short = { ...complete, evacuations: [{ ...complete.evacuations?.[0], readings }] };
-const all = [...without({ ...short, signatures: [], photos: [] })] as InstallationRecord[];
-const halves = all.filter((_, i) => i % 4 === 0);
-
-type FieldCode = Extract<keyof typeof english.messages, `commissioning.field.${string}`>;
-
 describe("a report", () => {
-  it("lists every missing field by its words, and shows no pass where one is missing", () => {
-    expect(halves.length).toBeGreaterThan(20);
-    const wrong: string[] = [];
-    for (const record of [{ version: 2 } as const, half, failing, ...halves]) {
-      const judged: InstallationAssessment[] = [];
-      const plots = (_: unknown, assessment: InstallationAssessment) => {
-        judged.push(assessment);
-        return [];
-      };
-      const page = htmlReport(record, { ...options, plots });
-      const { missing = [], steps = [], outcome } = judged[0] ?? {};
-      const { text } = elementsOf(page);
-      const word = (path: string) =>
-        english.messages[`commissioning.field.${path.replace(/\[\d+\]/g, "")}` as FieldCode];
-      wrong.push(
-        ...missing.filter((path) => !text.toLowerCase().includes(String(word(path)).toLowerCase())),
-      );
-      if (missing.length > 0 && outcome === "pass") wrong.push("a pass with missing fields");
-      for (const { name } of steps.filter((one) => one.outcome !== "pass")) {
-        const head = new RegExp(`<h3 id="head-${name}">.*</h3>`).exec(page)?.[0] ?? "PASS";
-        if (/PASS|mark pass/.test(head)) wrong.push(head);
-      }
-    }
-    expect(wrong).toEqual([]);
-  });
-
   it("tells every reason, assumption, caution and problem in the reader's units", () => {
     for (const record of [rich, failing, half]) {
       const text = told(record);
