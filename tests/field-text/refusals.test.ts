@@ -102,6 +102,18 @@ describe("what cannot be read on", () => {
     expect(error.hint && (error.hint as { code: string }).code).toBe(hint && `field-text.${hint}`);
   });
 
+  it.each(["2 ft +", "2 ft +  ", "  2 ft +", "  2 ft ×  "])(
+    "is missed at the end: “%s”",
+    (text) => {
+      expectRefused(
+        text,
+        "length",
+        "",
+        /^Enter numbers with their units, \+ − × ÷ and parentheses\.$/,
+      );
+    },
+  );
+
   it("says how deep parentheses may be", () => {
     const text = `${"(".repeat(11)}1${")".repeat(11)} ft`;
     const { wanted } = refusal(() => parseQuantity(text, { kind: "length" }));
