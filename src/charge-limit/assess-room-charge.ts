@@ -7,7 +7,7 @@ import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m2 } from "../quantity/units/geometry.ts";
 import { kg } from "../quantity/units/mass.ts";
-import { areaFor, type GGRule, type RoomUnit, ruleOf } from "./annex-gg.ts";
+import { areaFor, type RoomUnit, ruleOf } from "./annex-gg.ts";
 import { type Decision, decide, type RoomInstruments } from "./decide.ts";
 import { roomCautions } from "./refrigerant-safety.ts";
 import {
@@ -16,6 +16,7 @@ import {
   roomChargeLimit,
 } from "./room-charge-limit.ts";
 import {
+  allowedPerArea,
   countedOf,
   missingOf,
   type ProtectedLimit,
@@ -98,7 +99,6 @@ export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
   const protection = countedOf(input.protection);
   const missing = protection === undefined ? [] : missingOf(protection);
   const limit = limitOf(input);
-  const { maximum, systemMaximum } = limit;
   const step = 1e-4; // of the area, for the slope of the limit
   const wider = limitOf({ ...input, floorArea: m2(A * (1 + step)) });
   const decided = decide({
@@ -136,10 +136,7 @@ export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
       ...(unstated ? [say("charge-limit.state-protection", { missing: facts })] : []),
       ...(decided.outcome === "inconclusive" ? [say("charge-limit.weigh-or-measure-better")] : []),
       ...(outcome === "fail"
-        ? [
-            say("charge-limit.add-no-refrigerant"),
-            remedyOf(cause, ruleOf(input), { charge, maximum, systemMaximum }),
-          ]
+        ? [say("charge-limit.add-no-refrigerant"), remedyOf(cause, input, limit)]
         : []),
     ],
     sources: [...limit.sources, cite("jcgm-106-2012", "8.3")],
@@ -195,13 +192,10 @@ function beyond(
 
 function remedyOf(
   cause: RoomChargeCause,
-  rule: GGRule,
-  {
-    charge,
-    maximum,
-    systemMaximum,
-  }: Record<"charge" | "maximum" | "systemMaximum", Quantity<"mass">>,
+  input: RoomChargeInput,
+  { maximum, systemMaximum }: ProtectedRoomLimit,
 ): ChargeLimitStatement {
+  const { charge } = input;
   const most = (limit: Quantity<"mass">) => ({ maximum: limit.as(charge.unit) });
   switch (cause) {
     case "beyond-m3":
@@ -213,6 +207,16 @@ function remedyOf(
     case "airflow-too-small":
       return say("charge-limit.raise-airflow");
     default:
-      return say("charge-limit.find-larger-room", { area: m2(areaFor(rule, charge.si)) });
+      return say("charge-limit.find-larger-room", { area: m2(areaNeeded(input, maximum)) });
   }
+}
+
+/** The least floor area for the charge, m²: of a closed room up to m2, or the area that counts by the protection. */
+function areaNeeded(input: RoomChargeInput, maximum: Quantity<"mass">): number {
+  const { charge } = input;
+  const rule = ruleOf(input);
+  const protection = countedOf(input.protection);
+  const closed = charge.si > maximum.si ? Infinity : areaFor(rule, charge.si);
+  if (protection === undefined || protection.kind === "connected-rooms") return closed;
+  return Math.min(closed, charge.si / allowedPerArea(rule, protection));
 }

@@ -158,31 +158,36 @@ function byOpenings(
     : { limit: joined, decidedBy: "joined-area" };
 }
 
-function byTightness(
+/** How much charge each square meter allows, kg/m²: of the area that counts by a protection which goes by area alone. */
+export function allowedPerArea(
   { LFL, answer }: GGRule,
-  protection: EnhancedTightness,
-  own: number,
-): ProtectedLimit {
-  const { countedFloorArea, ceilingHeight, measure } = protection;
+  protection: EnhancedTightness | Circulation,
+): number {
+  const perHeight = LFL / answer.altitudeFactor;
+  if (protection.kind === "circulation") return 0.5 * 2.2 * perHeight;
+  const { ceilingHeight, measure } = protection;
+  const h = Math.min(2.2, siOf("protection.ceilingHeight", ceilingHeight, "length", { above: 0 }));
+  const measures = ["none", "alarm", "ventilation", "shut-off"] as const;
+  const share = oneOf("protection.measure", measure, measures) === "none" ? 0.25 : 0.5;
+  return share * h * perHeight;
+}
+
+function byTightness(rule: GGRule, protection: EnhancedTightness, own: number): ProtectedLimit {
+  const { countedFloorArea } = protection;
   const A =
     countedFloorArea === undefined
       ? own
       : siOf("protection.countedFloorArea", countedFloorArea, "area", { above: 0 });
-  const h = Math.min(2.2, siOf("protection.ceilingHeight", ceilingHeight, "length", { above: 0 }));
-  const measures = ["none", "alarm", "ventilation", "shut-off"] as const;
-  const share = oneOf("protection.measure", measure, measures) === "none" ? 0.25 : 0.5;
-  return { limit: (share * LFL * h * A) / answer.altitudeFactor, decidedBy: "tightness" };
+  return { limit: allowedPerArea(rule, protection) * A, decidedBy: "tightness" };
 }
 
-function byCirculation(
-  { LFL, answer }: GGRule,
-  { totalFloorArea, airflow }: Circulation,
-): ProtectedLimit {
+function byCirculation(rule: GGRule, protection: Circulation): ProtectedLimit {
+  const { totalFloorArea, airflow } = protection;
   const A = siOf("protection.totalFloorArea", totalFloorArea, "area", { above: 0 });
   const perHour = 3600 * siOf("protection.airflow", airflow, "volumeFlow", { above: 0 });
-  const byFloor = (0.5 * LFL * 2.2 * A) / answer.altitudeFactor;
+  const byFloor = allowedPerArea(rule, protection) * A;
   // 30 m³/h per kg over LFL by IEC, 60 by UL; from memory.
-  const byFlow = (perHour * LFL) / (answer.edition.startsWith("ul-") ? 60 : 30);
+  const byFlow = (perHour * rule.LFL) / (rule.answer.edition.startsWith("ul-") ? 60 : 30);
   return byFlow < byFloor
     ? { limit: byFlow, decidedBy: "airflow" }
     : { limit: byFloor, decidedBy: "circulated-area" };

@@ -463,6 +463,30 @@ describe("all that a protection adds to a verdict", () => {
       },
     ],
     [
+      // 20 m²: 0.25 · 0.307 · 2.2 · 20 = 3.377 kg; 7 kg / (0.25 · 0.307 · 2.2) = 41.457 m², a closed room 416.8 m²
+      "enhanced tightness in a room that is too small",
+      tight,
+      { charge: kg(7) },
+      {
+        outcome: "fail",
+        cause: "room-too-small",
+        reasons: ["above-limit, charge 7.000 kg, limit 3.377 kg"],
+        actions: [more, "find-larger-room, area 41.457 m²"],
+      },
+    ],
+    [
+      // Above m2 no closed room holds it: 20 kg / (0.25 · 0.307 · 2.2) = 118.448 m².
+      "enhanced tightness above m2",
+      { ...tight, countedFloorArea: m2(100) },
+      { charge: kg(20) },
+      {
+        outcome: "fail",
+        cause: "room-too-small",
+        reasons: ["above-limit, charge 20.000 kg, limit 16.885 kg"],
+        actions: [more, "find-larger-room, area 118.448 m²"],
+      },
+    ],
+    [
       // 0.5 · 0.307 · 2.2 · 4 = 1.351 kg: less than m1, so that it adds nothing.
       "enhanced tightness that adds nothing",
       { ...tight, measure: "ventilation", countedFloorArea: m2(4) },
@@ -471,7 +495,7 @@ describe("all that a protection adds to a verdict", () => {
         outcome: "fail",
         cause: "room-too-small",
         reasons: ["above-limit, charge 2.000 kg, limit 1.842 kg"],
-        actions: [more, roomFor(2)],
+        actions: [more, "find-larger-room, area 5.922 m²"], // 2 / (0.5 · 0.307 · 2.2)
       },
     ],
     [
@@ -541,7 +565,8 @@ describe("all that a protection adds to a verdict", () => {
         cause: "room-too-small",
         reasons: ["above-limit, charge 2.800 kg, limit 2.702 kg"],
         cautions: rules("circulation"),
-        actions: [more, roomFor(2.8)], // manuals print 66.72
+        // 2.8 / (0.5 · 0.307 · 2.2); without the fan manuals print 66.72
+        actions: [more, "find-larger-room, area 8.291 m²"],
       },
     ],
     [
