@@ -1,14 +1,14 @@
 // Is this charge of flammable refrigerant right for this room? A verdict by Annex GG.
 // Follows IEC 60335-2-40, GG.1 and GG.2; decision by JCGM 106:2012, 8.3.
 // Does not cover what annex-gg.ts and room-protection.ts do not: mechanical ventilation, portable units.
-import { type Assessment, cite, verdict } from "../assessment/assessment.ts";
+import { type Assessment, cite, type Outcome, verdict } from "../assessment/assessment.ts";
 import { objectOf, siOf } from "../quantity/check.ts";
 import { frozen } from "../quantity/frozen.ts";
 import type { Quantity } from "../quantity/quantity.ts";
 import { m2 } from "../quantity/units/geometry.ts";
 import { kg } from "../quantity/units/mass.ts";
 import { areaFor, type RoomUnit, ruleOf } from "./annex-gg.ts";
-import { type Decision, decide, type RoomInstruments } from "./decide.ts";
+import { decide, type RoomInstruments } from "./decide.ts";
 import { roomCautions } from "./refrigerant-safety.ts";
 import {
   type RoomChargeLimit,
@@ -116,14 +116,15 @@ export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
   }
   const outcome = unstated ? "inconclusive" : decided.outcome;
   const facts = missing.map((fact) => `charge-limit.missing.${fact}` as const);
-  const cause = causeOf(charge, limit);
+  const stated = missing.length > 0 ? undefined : protection; // what a remedy may rest on
+  const cause = outcome === "fail" ? causeOf(charge, limit, stated) : undefined;
   return verdict({
     outcome,
-    ...(outcome === "fail" && { cause }),
+    ...(cause && { cause }),
     reasons: [
       ...(unstated
         ? [say("charge-limit.protection-not-stated", { missing: facts })]
-        : beyond(decided, charge, limit)),
+        : beyond(cause, outcome, charge, limit)),
       ...(unstated && decided.outcome === "pass" ? [] : decided.reasons),
     ],
     assumptions: [
@@ -135,8 +136,8 @@ export function assessRoomCharge(input: RoomChargeInput): RoomChargeAssessment {
     actions: [
       ...(unstated ? [say("charge-limit.state-protection", { missing: facts })] : []),
       ...(decided.outcome === "inconclusive" ? [say("charge-limit.weigh-or-measure-better")] : []),
-      ...(outcome === "fail"
-        ? [say("charge-limit.add-no-refrigerant"), remedyOf(cause, input, limit)]
+      ...(cause
+        ? [say("charge-limit.add-no-refrigerant"), remedyOf(cause, input, limit, stated)]
         : []),
     ],
     sources: [...limit.sources, cite("jcgm-106-2012", "8.3")],
@@ -152,7 +153,7 @@ function limitOf(input: RoomChargeInput): ProtectedRoomLimit {
   if (protection === undefined) return own;
   const rule = ruleOf(input, rememberedOf(protection, input.edition));
   const { limit, decidedBy } = protectedLimit(rule, input, protection, floorArea.si);
-  // Enhanced tightness is a rule for the whole system, the other two for one unit.
+  // The other two are rules for one unit.
   const isForSystem = decidedBy === "tightness";
   const most = isForSystem ? own.systemMaximum : own.maximum;
   const held = Math.min(limit, most.si);
@@ -166,21 +167,26 @@ function limitOf(input: RoomChargeInput): ProtectedRoomLimit {
   });
 }
 
-function causeOf(charge: Quantity<"mass">, limit: ProtectedRoomLimit): RoomChargeCause {
-  const { maximum, systemMaximum, decidedBy } = limit;
+function causeOf(
+  charge: Quantity<"mass">,
+  { maximum, systemMaximum, decidedBy }: ProtectedRoomLimit,
+  stated: RoomProtection | undefined,
+): RoomChargeCause {
   if (charge.si > systemMaximum.si) return "beyond-m3";
   if (decidedBy === "openings") return "openings-too-small";
   if (decidedBy === "airflow") return "airflow-too-small";
-  return charge.si > maximum.si && decidedBy !== "tightness" ? "beyond-m2" : "room-too-small";
+  // Enhanced tightness is a rule for the whole system: in a larger room it holds more than m2.
+  const isTight = stated?.kind === "enhanced-tightness";
+  return charge.si > maximum.si && !isTight ? "beyond-m2" : "room-too-small";
 }
 
 /** What is said first where the charge is beyond the rule itself. */
 function beyond(
-  { outcome }: Decision,
+  cause: RoomChargeCause | undefined,
+  outcome: Outcome,
   charge: Quantity<"mass">,
   limit: ProtectedRoomLimit,
 ): ChargeLimitStatement[] {
-  const cause = outcome === "fail" ? causeOf(charge, limit) : undefined;
   const by = (most: Quantity<"mass">) => ({ charge, limit: most.as(charge.unit) });
   if (cause === "beyond-m3") return [say("charge-limit.beyond-m3", by(limit.systemMaximum))];
   if (cause === "beyond-m2") return [say("charge-limit.beyond-m2", by(limit.maximum))];
@@ -194,6 +200,7 @@ function remedyOf(
   cause: RoomChargeCause,
   input: RoomChargeInput,
   { maximum, systemMaximum }: ProtectedRoomLimit,
+  stated: RoomProtection | undefined,
 ): ChargeLimitStatement {
   const { charge } = input;
   const most = (limit: Quantity<"mass">) => ({ maximum: limit.as(charge.unit) });
@@ -207,16 +214,19 @@ function remedyOf(
     case "airflow-too-small":
       return say("charge-limit.raise-airflow");
     default:
-      return say("charge-limit.find-larger-room", { area: m2(areaNeeded(input, maximum)) });
+      return say("charge-limit.find-larger-room", { area: m2(areaNeeded(input, maximum, stated)) });
   }
 }
 
 /** The least floor area for the charge, m²: of a closed room up to m2, or the area that counts by the protection. */
-function areaNeeded(input: RoomChargeInput, maximum: Quantity<"mass">): number {
+function areaNeeded(
+  input: RoomChargeInput,
+  maximum: Quantity<"mass">,
+  stated: RoomProtection | undefined,
+): number {
   const { charge } = input;
   const rule = ruleOf(input);
-  const protection = countedOf(input.protection);
   const closed = charge.si > maximum.si ? Infinity : areaFor(rule, charge.si);
-  if (protection === undefined || protection.kind === "connected-rooms") return closed;
-  return Math.min(closed, charge.si / allowedPerArea(rule, protection));
+  if (stated === undefined || stated.kind === "connected-rooms") return closed;
+  return Math.min(closed, charge.si / allowedPerArea(rule, stated));
 }

@@ -487,6 +487,43 @@ describe("all that a protection adds to a verdict", () => {
       },
     ],
     [
+      // 0.25 · 0.307 · 2.2 · 4 = 0.675 kg are less than m1, 1.842 kg, which decides; above m2 as before 118.448 m².
+      "enhanced tightness of a small area above m2",
+      { ...tight, countedFloorArea: m2(4) },
+      { charge: kg(20) },
+      {
+        outcome: "fail",
+        cause: "room-too-small",
+        reasons: ["above-limit, charge 20.000 kg, limit 1.842 kg"],
+        actions: [more, "find-larger-room, area 118.448 m²"],
+      },
+    ],
+    [
+      "enhanced tightness above m2 that nobody declared, so that no advice rests on it",
+      { ...tight, countedFloorArea: m2(100), declared: undefined },
+      { charge: kg(20) },
+      {
+        outcome: "fail",
+        cause: "beyond-m2",
+        reasons: [
+          "beyond-m2, charge 20.000 kg, limit 15.964 kg",
+          "above-limit, charge 20.000 kg, limit 16.885 kg",
+        ],
+        actions: [more, "use-other-clauses, maximum 15.964 kg"],
+      },
+    ],
+    [
+      "enhanced tightness that nobody declared: a closed room is told",
+      { ...tight, declared: undefined },
+      { charge: kg(7) },
+      {
+        outcome: "fail",
+        cause: "room-too-small",
+        reasons: ["above-limit, charge 7.000 kg, limit 3.377 kg"],
+        actions: [more, roomFor(7)],
+      },
+    ],
+    [
       // 0.5 · 0.307 · 2.2 · 4 = 1.351 kg: less than m1, so that it adds nothing.
       "enhanced tightness that adds nothing",
       { ...tight, measure: "ventilation", countedFloorArea: m2(4) },
