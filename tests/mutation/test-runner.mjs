@@ -3,6 +3,7 @@
 // of their tests fails. So a mutant in what is made at load time, or made once and kept, is tried like any other, and one
 // that never ends is stopped by the time of the processor that a test file takes, which a busy machine does not change.
 import { spawn } from "node:child_process";
+import { createHash } from "node:crypto";
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { INSTRUMENTER_CONSTANTS } from "@stryker-mutator/api/core";
@@ -10,18 +11,31 @@ import { declareClassPlugin, PluginKind } from "@stryker-mutator/api/plugin";
 import { bundle } from "./bundle.mjs";
 import { testsOf } from "./tests-of.mjs";
 
-const { MODULE, PART = "0/1" } = process.env;
+const { MODULE, PART = "0/1", KNOWN } = process.env;
 const [part, parts] = PART.split("/").map(Number);
 const child = join(import.meta.dirname, "try-tests.mjs");
 const namespace = INSTRUMENTER_CONSTANTS.NAMESPACE;
+
+const linesOf = (file) => readFileSync(file, "utf8").trim().split("\n").map(JSON.parse);
+const keyOf = ({ file, source, location, mutatorName, replacement }) =>
+  JSON.stringify([file, source, location, mutatorName, replacement]);
 
 class BundledTests {
   script = join(process.cwd(), "mutated-tests.cjs");
   secondsFile = join(process.cwd(), "mutated-tests.json");
   /** What a run that is broken off has found so far. */
   resultsFile = join(process.cwd(), `../../mutation-${MODULE}.ndjson`);
+  /** What an earlier run killed: it dies of the same tests as long as its source is the same. */
+  known = new Set(
+    KNOWN
+      ? linesOf(KNOWN)
+          .filter(({ status }) => status !== "survived")
+          .map(keyOf)
+      : [],
+  );
   /** By source, how many of its changes each test file has noticed first. */
   kills = new Map();
+  sources = new Map();
 
   capabilities() {
     return { reloadEnvironment: true };
@@ -54,11 +68,22 @@ class BundledTests {
   async mutantRun({ activeMutant, testFilter, hitLimit }) {
     const { id, fileName, location, mutatorName, replacement } = activeMutant;
     if (Number(id) % parts !== part) return { status: "error", errorMessage: "in another part" };
-    const answer = await this.tried(activeMutant, testFilter, hitLimit);
     const file = fileName.slice(fileName.lastIndexOf("/src/") + 1);
-    const result = { status: answer.status, file, location, mutatorName, replacement };
-    appendFileSync(this.resultsFile, `${JSON.stringify(result)}\n`);
+    const mutant = { file, source: this.sourceOf(file), location, mutatorName, replacement };
+    const answer = this.known.has(keyOf(mutant))
+      ? { status: "killed", killedBy: [], failureMessage: "by an earlier run", nrOfTests: 0 }
+      : await this.tried(activeMutant, testFilter, hitLimit);
+    appendFileSync(this.resultsFile, `${JSON.stringify({ status: answer.status, ...mutant })}\n`);
     return answer;
+  }
+
+  /** What a source is known by, as it is before it is changed. */
+  sourceOf(file) {
+    if (!this.sources.has(file)) {
+      const text = readFileSync(join(process.cwd(), "../../../..", file));
+      this.sources.set(file, createHash("sha256").update(text).digest("hex").slice(0, 16));
+    }
+    return this.sources.get(file);
   }
 
   async tried({ id, fileName }, reaching, hitLimit) {
