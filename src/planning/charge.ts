@@ -7,7 +7,7 @@ import { known } from "../quantity/known.ts";
 import { Quantity } from "../quantity/quantity.ts";
 import { rounded } from "../quantity/rounded.ts";
 import type { Refrigerant } from "../refrigerants/index.ts";
-import type { Job } from "./job.ts";
+import type { Job, PlannedRun } from "./job.ts";
 import { check, item, type Needs, type Share, shareOf } from "./share.ts";
 import { say, verbatim } from "./statements.ts";
 
@@ -16,13 +16,11 @@ type Mass = Quantity<"mass">;
 /** What hoses, scale and a second try take, as a share of what is added; common practice, no source. */
 const reserved = 0.1;
 
+/** Where the arguments of the rule stand in the record. */
 const paths = {
   portPairs: "equipment.portPairs",
   allowance: "equipment.manual.chargeAllowance",
   preChargedTotal: "equipment.manual.preChargedLength",
-  preChargedLength: "equipment.manual.preChargedLength",
-  rate: "equipment.manual.chargeRate",
-  lines: "equipment.manual.chargeRate",
   factoryCharge: "equipment.factoryCharge",
   maximumCharge: "equipment.maximumCharge",
 };
@@ -40,10 +38,21 @@ export function chargeShare(job: Job): Share {
     const { assessment } = ruleOf(job);
     return assessment && refrigerant ? chargeOf(assessment, refrigerant, pathsOfLines(job)) : {};
   };
-  const lines = job.runs.map(
-    ({ path }, i) => [`lines[${i}].length`, `${path}.tubing.way`] as const,
-  );
-  return shareOf("charge", needs, make, { ...Object.fromEntries(lines), ...paths });
+  const ofRuns = job.runs.map((run, i) => pathsOf(run, `lines[${i}].`));
+  const ofOnly = job.runs.slice(0, 1).map((run) => pathsOf(run, ""));
+  return shareOf("charge", needs, make, Object.assign({}, ...ofRuns, ...ofOnly, paths));
+}
+
+/** Where the arguments of one line stand: a figure of the manual with the run, where the run has one of its own. */
+function pathsOf({ run, path }: PlannedRun, prefix: string): Readonly<Record<string, string>> {
+  const ofManual = (name: "preChargedLength" | "chargeRate") =>
+    `${run.manual?.[name] === undefined ? "equipment" : path}.manual.${name}`;
+  return {
+    [`${prefix}length`]: `${path}.tubing.way`,
+    [`${prefix}preChargedLength`]: ofManual("preChargedLength"),
+    [`${prefix}rate`]: ofManual("chargeRate"),
+    [`${prefix}allowance`]: `${path}.manual.chargeAllowance`,
+  };
 }
 
 /** The rule for the planned lengths; readings have no part in it. */
