@@ -8,12 +8,14 @@ import {
 import {
   atmosphereAtAltitude,
   degC,
+  hour,
   isInvalidInputError,
   kelvin,
   kPag,
   m,
   micron,
   pascalAbsolute,
+  psi,
   psia,
 } from "hvac-install-math/quantity";
 import { htmlReport } from "hvac-install-math/report";
@@ -111,6 +113,60 @@ describe("the pictures of a record", () => {
     );
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids).toContain("pressure-test-plot-2-title");
+  });
+
+  it("are named by the runs that several tests cover, or by their number", () => {
+    const [test = {}] = threeHeads.pressureTests ?? [];
+    const [evacuation = {}] = threeHeads.evacuations ?? [];
+    const [first = "", ...others] = (threeHeads.runs ?? []).map(({ name = "" }) => name);
+    const record = {
+      ...threeHeads,
+      pressureTests: [
+        { ...test, covers: [first] },
+        { ...test, covers: others },
+      ],
+      evacuations: [evacuation, { ...evacuation, covers: others }],
+    };
+    const named = drawn(record).slice(0, 4);
+    expect(named.map(({ title }) => title)).toEqual([
+      `Nitrogen pressure test ${first}`,
+      `Nitrogen pressure test ${others.join(", ")}`,
+      "Vacuum decay after isolation 1",
+      `Vacuum decay after isolation ${others.join(", ")}`,
+    ]);
+    for (const { title, svg } of named) expect(svg).toContain(`-title">${title}</title>`);
+    expect(drawn(complete)[0]?.title).toBe("Nitrogen pressure test");
+    // Of one test the temperatures have a panel of their own.
+    expect(drawn(complete)[0]?.svg).toContain("Gas temperature");
+    for (const { svg } of named) expect(svg).not.toContain("Gas temperature");
+  });
+
+  it("show a log of three readings as one, with the limit that was agreed for it", () => {
+    const [test = {}] = complete.pressureTests ?? [];
+    const [start = {}, end = {}] = test.readings ?? [];
+    const readings = [start, { ...start, elapsed: hour(1) }, { ...end, elapsed: hour(24) }];
+    const log = { ...test, readings, criterion: { maximumDrop: psi(4), per: hour(24) } };
+    const [hold] = drawn({ ...complete, pressureTests: [log] });
+    expect(hold?.svg).toContain("3 readings over 24 h");
+    // A limit that grows with time begins where the explained pressure does.
+    const first = (role: string) =>
+      new RegExp(`<path d="(M[^"L]*)L[^"]*" fill="none" stroke="var\\(--plot-${role}`).exec(
+        hold?.svg ?? "",
+      )?.[1];
+    expect(first("limit")).toBe(first("model"));
+  });
+
+  it("show the same room whichever is recorded first, where several are judged", () => {
+    const { runs = [] } = threeHeads;
+    const room = (record: InstallationRecord) =>
+      drawn(record).find(({ step }) => step === "room-limit")?.svg;
+    expect(room(threeHeads)).toBeDefined();
+    for (const order of [
+      [2, 1, 0],
+      [1, 2, 0],
+      [1, 0, 2],
+    ])
+      expect(room({ ...threeHeads, runs: order.map((i) => runs[i] ?? {}) })).toBe(room(threeHeads));
   });
 
   it("have the ids of the caller's prefix, so that several records stand on one page", () => {
