@@ -56,6 +56,7 @@ export function roomShare(job: Job): Share {
       return shareOf("room", needs, make, {
         charge: "equipment.factoryCharge",
         place: `${at}.place`,
+        installationHeight: `${at}.installationHeight`,
       });
     }),
   );

@@ -37,6 +37,28 @@ describe("one run", () => {
     });
   });
 
+  it("is told each limit by itself, whatever the others come to", () => {
+    // 20 m of 25 m are kept where a height of 16 m of 15 m is not, and bends that nobody counted stay open.
+    expect(
+      lines([head(20, 16)], { run: { ...run, minimumLength: m(3), maximumBends: 10 } }).check,
+    ).toEqual([
+      `fail: runs[0]: above-maximum, figure figure.height-difference, limit 15 m, value 16 m ${judged}`,
+      `inconclusive: runs[0]: bends-not-counted, most 10 ${judged}`,
+      `pass: runs[0]: within-maximum, figure figure.length, limit 25 m, value 20 m ${judged}`,
+      `pass: runs[0]: above-minimum, figure figure.length, limit 3 m, value 20 m ${judged}`,
+    ]);
+    const bent = head(20, 3);
+    const tubing = { ...bent.tubing, bends: 4 };
+    expect(
+      lines([{ ...bent, tubing }], { run: { ...run, maximumLength: m(19), maximumBends: 10 } })
+        .check,
+    ).toEqual([
+      `fail: runs[0]: above-maximum, figure figure.length, limit 19 m, value 20 m ${judged}`,
+      `pass: runs[0]: within-maximum, figure figure.height-difference, limit 15 m, value 3 m ${judged}`,
+      `pass: runs[0]: bends-within-maximum, count 4, most 10 ${judged}`,
+    ]);
+  });
+
   it("asks for the figure that cannot be", () => {
     // No line of 20 m rises by 30 m.
     expect(lines([head(20, 30)], {})).toEqual({

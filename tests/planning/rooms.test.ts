@@ -1,7 +1,7 @@
 // The rooms of a plan, each line whole. Lower flammability limit of R-32 0.307 kg/m³; 1.8 m is the height of a wall unit
 // (IEC 60335-2-40:2018, annex GG); 0.42 kg/m³ of R-410A by a multi-split manual. Every record is invented.
 import type { Equipment, Run } from "hvac-install-math/commissioning";
-import { g, m2, m3 } from "hvac-install-math/quantity";
+import { g, m, m2, m3 } from "hvac-install-math/quantity";
 import { describe, expect, it } from "vitest";
 import { partOf } from "./part.ts";
 
@@ -64,6 +64,10 @@ describe("a room", () => {
     const room = { floorArea: m2(40), place: "wall" } as const;
     expect(plan([{ room }], { factoryCharge: g(-3) }).ask).toEqual([
       "equipment.factoryCharge: unusable, field field.equipment.factoryCharge, value -3 g",
+    ]);
+    const high = { floorArea: m2(40), installationHeight: m(99) };
+    expect(plan([{ room: high }], { factoryCharge: g(3000) }).ask).toEqual([
+      "runs[0].room.installationHeight: unusable, field field.runs.room.installationHeight, value 99 m",
     ]);
   });
 });
