@@ -153,7 +153,7 @@ function limitOf(input: RoomChargeInput): ProtectedRoomLimit {
   if (protection === undefined) return own;
   const rule = ruleOf(input, rememberedOf(protection, input.edition));
   const { limit, decidedBy } = protectedLimit(rule, input, protection, floorArea.si);
-  // The other two are rules for one unit.
+  // Enhanced tightness is a rule for the whole system; openings and a fan are rules for one unit.
   const isForSystem = decidedBy === "tightness";
   const most = isForSystem ? own.systemMaximum : own.maximum;
   const held = Math.min(limit, most.si);
@@ -175,7 +175,7 @@ function causeOf(
   if (charge.si > systemMaximum.si) return "beyond-m3";
   if (decidedBy === "openings") return "openings-too-small";
   if (decidedBy === "airflow") return "airflow-too-small";
-  // Enhanced tightness is a rule for the whole system: in a larger room it holds more than m2.
+  // In a larger room a tight system may hold more than m2.
   const isTight = stated?.kind === "enhanced-tightness";
   return charge.si > maximum.si && !isTight ? "beyond-m2" : "room-too-small";
 }

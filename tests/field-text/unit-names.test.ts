@@ -63,7 +63,8 @@ describe("every name", () => {
   });
 });
 
-// Brochure of the SI, 9th edition, tables 5 and 7: what a prefix means. No unit of the catalogue has these symbols.
+// What a prefix means: SI Brochure, 9th edition, table 7, from memory; Δtorr: common practice, no source. No unit of the
+// catalogue has these symbols.
 it.each<[string, Kind, string]>([
   ["5 Δtorr", "pressureDifference", "5 torr"],
   ["50 micrometers", "length", "0.05 mm"],

@@ -134,7 +134,7 @@ describe("the circuits of a plan", () => {
     expect(asked).toEqual([]);
   });
 
-  it("ask again for wiring and voltage that can't be", () => {
+  it("ask again for wiring that can't be", () => {
     const length = circuits(heron, { [`${first}.wiring.length`]: m(-1) });
     expect(length.ask).toEqual([
       `${first}.wiring: unusable, field field.power.circuits.wiring, value -1 m`,
